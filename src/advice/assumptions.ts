@@ -1,0 +1,37 @@
+import type { Assessment } from '../contract/types.generated.js';
+import type { Residual } from '../engine/specialise.js';
+import type { Knowledge, Rule, Value } from '../knowledge/knowledge.js';
+import { type Answer, answersTo } from './answers.js';
+import type { Judge, Judged } from './judge.js';
+import { lookedAt, reaching } from './relevant.js';
+
+type Assumption = Assessment['assumed'][number];
+
+const differs = (answer: Answer, judged: Judged): boolean => answer.verdict !== judged.verdict;
+
+/** Each fact that was assumed or estimated and on which the verdict turns, with what another value would bring. */
+export const assumptionsOf = async (judged: Judged, judge: Judge, rules: readonly Residual<Rule>[], knowledge: Knowledge): Promise<readonly Assumption[]> => {
+  const { facts } = judged;
+  const assumed: Assumption[] = [];
+  for (const id of reaching(lookedAt(rules), facts)) {
+    const word = knowledge.facts[id];
+    const fact = facts.read(id);
+    if (word === undefined || (word.assume === undefined && fact.state !== 'estimated')) continue;
+    if (fact.state !== 'assumed' && fact.state !== 'estimated') continue;
+    if (word.type === 'text' || (word.type === 'number' && word.tries === undefined)) continue;
+    const answers = await answersTo(judge, word, undefined);
+    const otherwise = answers.filter((answer) => differs(answer, judged) && answer.value !== fact.value);
+    if (otherwise.length > 0) assumed.push({ fact: id as Assumption['fact'], value: (fact.value ?? null) as Assumption['value'], otherwise: otherwise as unknown as Assumption['otherwise'] });
+  }
+  /* A fact that is not known and stands only in a reason to lift a rule is taken not to lift it. */
+  for (const { residual } of judged.fired) {
+    for (const buckets of residual.table?.buckets ?? []) {
+      const fact = facts.read(buckets.fact);
+      const word = knowledge.facts[buckets.fact];
+      if (fact.value !== undefined || word === undefined || word.type === 'number' || assumed.some((each) => each.fact === buckets.fact)) continue;
+      const lifts = (await answersTo(judge, word, Array.isArray(fact.among) ? (fact.among as readonly Value[]) : undefined)).filter((answer) => differs(answer, judged) && judged.settled);
+      if (lifts.length > 0) assumed.push({ fact: buckets.fact as Assumption['fact'], value: null, otherwise: lifts as unknown as Assumption['otherwise'] });
+    }
+  }
+  return assumed.sort((a, b) => (a.fact < b.fact ? -1 : 1));
+};

@@ -1,0 +1,38 @@
+import type { Assessment } from '../contract/types.generated.js';
+import type { Asked, Read } from '../facts/asked.js';
+import { healingRate } from '../facts/healing.js';
+import { message } from './message.js';
+
+type Expect = Assessment['expect'];
+
+const likely = { sure: 'sure', good: 'likely', fair: 'unsure', poor: 'unlikely', none: 'none' } as const;
+
+const years = (value: number): number => Math.round(value * 10) / 10;
+
+/** What to expect of the work: how long wounds stay open, how far wood dries back, when the tree is itself again, whether shoots come. */
+export const expectationsOf = (asked: Asked, read: Read): Expect => {
+  const { operation, knowledge, traits } = asked;
+  const expect: Expect = {};
+  const width = operation.leavesWound && operation.parameters.includes('branchDiameterMm') ? (read('wound.widthMm').value as number | undefined) : undefined;
+  if (width !== undefined) {
+    const rate = healingRate(read, asked);
+    expect.closureYears = [years(width / (2 * rate.mostMm)), years(width / (2 * rate.leastMm))];
+  }
+  const dieBack = traits['healing.dieBackMm']?.is as readonly [number, number] | undefined;
+  if (dieBack !== undefined && ['cut-back', 'trunk-chop', 'remove-branch'].includes(operation.id)) expect.dieBackMm = [dieBack[0], dieBack[1]];
+  const strain = read('work.strain').value as string | undefined;
+  const weeks = strain === undefined ? undefined : knowledge.growing.recoveryWeeks[strain];
+  if (weeks !== undefined && weeks[1] > 2) {
+    const slower = 1 / (knowledge.growing.vigour[read('tree.vigour').value as string] ?? 1);
+    expect.recoveryWeeks = [Math.round(weeks[0] * slower), Math.round(weeks[1] * slower)];
+  }
+  if (operation.id === 'cut-back' || operation.id === 'trunk-chop') {
+    const budding = read('cut.rebudding').value as keyof typeof likely | undefined;
+    const below = read('cut.below').value as string | undefined;
+    if (budding !== undefined) {
+      expect.backBudding = likely[budding];
+      if (below !== undefined) expect.regrowth = message(knowledge, 'expect.regrowth', { below: below === 'bare' ? 'bare wood' : `the ${below} below`, budding: likely[budding] === 'none' ? 'not to be expected' : likely[budding] });
+    }
+  }
+  return expect;
+};

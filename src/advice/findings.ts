@@ -1,0 +1,81 @@
+import type { Assessment } from '../contract/types.generated.js';
+import type { Fired } from '../engine/evaluate.js';
+import { groundsOf } from '../engine/explain.js';
+import { severity } from '../engine/verdict.js';
+import type { Read } from '../facts/asked.js';
+import type { Knowledge, Rule, SourceWord, Species } from '../knowledge/knowledge.js';
+import type { Judged } from './judge.js';
+import { paramsIn, ruleMessage, shownValue } from './message.js';
+
+type Finding = Assessment['findings'][number];
+type Strength = Finding['strength'];
+
+/** What a grower calls the species: its first common name in English, else its accepted name. */
+export const speciesLabel = (species: Species): string => species.commonNames['en']?.[0] ?? species.name;
+
+const measured = new Set(['journal', 'standard', 'data', 'law']);
+const handbook = new Set(['extension', 'agency']);
+
+/** Evidence, not taste: measured and published, agreed by several handbooks, one opinion or practice; a step lower where another setting than a pot was studied. */
+export const strengthOf = (sources: readonly SourceWord[]): Strength => {
+  const read = sources.filter((source) => source.from === 'read');
+  const best = read.filter((source) => measured.has(source.grade));
+  const handbooks = read.filter((source) => handbook.has(source.grade));
+  const level = best.length > 0 ? 2 : handbooks.length > 1 ? 1 : 0;
+  const ground = best.length > 0 ? best : handbooks;
+  const elsewhere = ground.length > 0 && !ground.some((source) => ['container', 'law', 'seed', 'practice'].includes(source.studied));
+  return (['weak', 'fair', 'strong'] as const)[Math.max(0, level - (elsewhere ? 1 : 0))]!;
+};
+
+const shownSource = ({ id, title, author, year, from, studied }: SourceWord): Finding['sources'][number] => ({
+  id, title, ...(author === undefined ? {} : { author }), ...(year === undefined ? {} : { year }), from, studied,
+});
+
+const findingOf = (fired: Fired<Rule>, read: Read, knowledge: Knowledge, species: Species): Finding => {
+  const { residual, fires, firm } = fired;
+  const { rule } = residual;
+  const params: Record<string, string | number | boolean> = {};
+  for (const name of paramsIn(`${rule.title} ${rule.because}`)) {
+    const fact = name === 'species.name' ? undefined : read(name);
+    params[name] = name === 'species.name' ? speciesLabel(species) : fact?.value === undefined ? '…' : shownValue(fact.value, knowledge.facts[name]);
+  }
+  const sources = rule.sources.map((id) => knowledge.sources[id]).filter((source) => source !== undefined);
+  const grounds = groundsOf(fired).map(({ fact, limit }): Finding['facts'][number] => {
+    const value = read(fact);
+    return {
+      fact: fact as Finding['facts'][number]['fact'],
+      value: (value.value ?? null) as Finding['facts'][number]['value'],
+      limit: { ...limit },
+      from: value.from,
+      ...(value.plusMinus === undefined || value.plusMinus === 0 ? {} : { plusMinus: value.plusMinus }),
+    };
+  });
+  return {
+    rule: rule.id,
+    verdict: rule.verdict,
+    fires: fires === 'certainly' && (firm || rule.verdict === 'risky') ? 'certainly' : 'possibly',
+    costs: rule.costs,
+    title: ruleMessage(`${rule.id}.title`, rule.title, {}),
+    because: ruleMessage(`${rule.id}.because`, rule.because, params),
+    facts: grounds as Finding['facts'],
+    sources: sources.map(shownSource),
+    strength: strengthOf(sources),
+    ...(residual.disputed.length === 0 ? {} : { disputed: [...residual.disputed] as NonNullable<Finding['disputed']> }),
+  };
+};
+
+const stakes: readonly Rule['costs'][] = ['tree', 'branch', 'flowers', 'time', 'looks'];
+const strengths: readonly Strength[] = ['strong', 'fair', 'weak'];
+
+/** The findings, worst first; a milder one is left out where a worse rule that covers it fires for certain. */
+export const findingsOf = (judged: Judged, knowledge: Knowledge, species: Species): readonly Finding[] => {
+  const covered = new Set(judged.fired.filter((each) => each.fires === 'certainly' && each.firm).flatMap((each) => each.residual.rule.covers));
+  const findings = judged.fired.filter((each) => !covered.has(each.residual.rule.id)).map((each) => findingOf(each, judged.facts.read, knowledge, species));
+  const order = (finding: Finding): readonly number[] => [finding.fires === 'certainly' ? 0 : 1, -severity(finding.verdict), stakes.indexOf(finding.costs), strengths.indexOf(finding.strength)];
+  return findings.sort((a, b) => {
+    const [x, y] = [order(a), order(b)];
+    for (let i = 0; i < x.length; i++) if (x[i] !== y[i]) return x[i]! - y[i]!;
+    return a.rule < b.rule ? -1 : 1;
+  });
+};
+

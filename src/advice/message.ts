@@ -1,0 +1,29 @@
+import type { Message } from '../contract/types.generated.js';
+import type { FactWord, Knowledge, Value } from '../knowledge/knowledge.js';
+
+export type Params = Readonly<Record<string, string | number | boolean>>;
+
+const fill = (text: string, params: Params): string =>
+  text.replace(/(^|[.:?!] )?\{([^}]+)\}/g, (_, before: string | undefined, name: string) => {
+    const value = String(params[name] ?? '…');
+    return before === undefined ? value : before + value.charAt(0).toUpperCase() + value.slice(1);
+  });
+
+/** A message of the wording, with its parameters filled in. */
+export const message = (knowledge: Knowledge, id: string, params: Params = {}): Message => ({ id, params: { ...params }, text: fill(knowledge.wording[id] ?? id, params) });
+
+/** A message whose text stands in a rule. */
+export const ruleMessage = (id: string, text: string, params: Params = {}): Message => ({ id, params: { ...params }, text: fill(text, params) });
+
+/** The names of the parameters that a text takes. */
+export const paramsIn = (text: string): readonly string[] => [...text.matchAll(/\{([^}]+)\}/g)].map((match) => match[1]!);
+
+/** A value as a person reads it: shares in per cent, numbers without false exactness. */
+export const shownValue = (value: Value, word: FactWord | undefined): string | number | boolean => {
+  if (typeof value === 'number') {
+    if (word?.unit === 'share') return `${Math.round(value * 100)} %`;
+    return Math.abs(value) >= 20 || word?.unit === 'days' ? Math.round(value) : Math.round(value * 10) / 10;
+  }
+  if (typeof value === 'object') return value.join(', ');
+  return value;
+};

@@ -1,0 +1,110 @@
+import type { Proposal } from '../contract/types.generated.js';
+import type { Asked } from '../facts/asked.js';
+import { type Issue, SparebudError } from '../knowledge/error.js';
+import { findSpecies, type Found } from '../knowledge/findSpecies.js';
+import type { Knowledge, Species, Trait, Value } from '../knowledge/knowledge.js';
+import { seasonCalendar, type SeasonTraits, type Sighting, type Standing, type Phase } from '../season/calendar.js';
+import { type Climate, climateOf } from '../season/climate.js';
+import { dayOf } from '../season/day.js';
+import { type SeasonOn, seasonFromSighting, seasonOn } from '../season/standing.js';
+import type { Station } from '../season/station.js';
+
+/** A proposal made ready to be judged: its species found, its traits put together, its season at hand. */
+export interface Prepared {
+  readonly asked: Asked;
+  readonly species: Species;
+  readonly rootstock?: Species;
+  readonly renamedFrom?: string;
+  /** What the traits depend on: residual rules are kept by it. */
+  readonly variant: string;
+}
+
+const speciesIssue = (found: Exclude<Found, { kind: 'found' }>, path: string, asked: string): Issue =>
+  found.kind === 'ambiguous'
+    ? { code: 'ambiguous-species', path, message: `\`${asked}\` in \`${path}\` may be several species`, found: asked, accepted: found.species.map((each) => each.id), help: `say which: ${found.species.map((each) => `\`${each.name}\``).join(', ')}` }
+    : {
+        code: 'unknown-species', path, message: `unknown species \`${asked.slice(0, 80)}\` in \`${path}\``, found: asked, accepted: found.near,
+        help: found.near.length > 0 ? `did you mean ${found.near.map((name) => `\`${name}\``).join(' or ')}?` : found.genus !== undefined ? `the genus \`${found.genus.id}\` is known, and is a good answer` : 'give the accepted name, or the genus or group it belongs to',
+      };
+
+const speciesOf = (knowledge: Knowledge, asked: string, path: string): { readonly species: Species; readonly renamed: boolean } => {
+  const found = findSpecies(knowledge, asked);
+  if (found.kind !== 'found') throw new SparebudError([speciesIssue(found, path, asked)]);
+  return { species: found.species, renamed: found.by === 'renamed' };
+};
+
+export const seasonTraits = (traits: Readonly<Record<string, Trait>>): SeasonTraits => {
+  const picked: Record<string, unknown> = { model: traits['season.model']?.is ?? 'deciduous' };
+  const take = (name: string, trait: string): void => {
+    const value = traits[trait]?.is;
+    if (value !== undefined) picked[name] = value;
+  };
+  for (const name of ['budSwell', 'leafOut', 'hardens', 'turns', 'leafFall']) take(name, `season.${name}`);
+  take('minNightC', 'growth.minNightC');
+  take('restNeed', 'rest.need');
+  take('restSeason', 'rest.season');
+  take('coldWeeks', 'rest.coldWeeks');
+  take('warmestC', 'rest.warmestC');
+  take('flushes', 'growth.flushes');
+  return picked as unknown as SeasonTraits;
+};
+
+const sightingsOf = (proposal: Proposal): readonly Sighting[] =>
+  (proposal.tree.log ?? []).flatMap((entry) => (typeof entry['saw'] === 'string' ? [{ phase: entry['saw'] as Phase, day: dayOf(entry['date'] as string) }] : []));
+
+export interface Places {
+  readonly stations: readonly Station[];
+  readonly climates: Map<string, Climate>;
+}
+
+/** One climate object a place, since calendars are kept by it. */
+const keptClimate = (where: Proposal['where'], places: Places): Climate => {
+  const key = JSON.stringify(where ?? null);
+  const kept = places.climates.get(key);
+  if (kept !== undefined) return kept;
+  if (places.climates.size >= 500) places.climates.clear();
+  const climate = climateOf(where as Parameters<typeof climateOf>[0], places.stations);
+  places.climates.set(key, climate);
+  return climate;
+};
+
+/**
+ * Makes a checked proposal ready.
+ *
+ * @throws SparebudError where a species or place is unknown or ambiguous
+ */
+export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places): Prepared => {
+  const { species, renamed } = speciesOf(knowledge, proposal.tree.species, 'tree.species');
+  const stock = proposal.tree.rootstock === undefined ? undefined : speciesOf(knowledge, proposal.tree.rootstock, 'tree.rootstock').species;
+  const own = (proposal.tree.traits ?? {}) as Readonly<Record<string, Value>>;
+  const roots = stock === undefined ? [] : Object.entries(stock.traits).filter(([name]) => name.startsWith('roots.'));
+  const traits: Readonly<Record<string, Trait>> =
+    stock === undefined && Object.keys(own).length === 0
+      ? species.traits
+      : { ...species.traits, ...Object.fromEntries(roots), ...Object.fromEntries(Object.entries(own).map(([name, is]): [string, Trait] => [name, { is, sources: [], level: 'own' }])) };
+  const place = proposal.where?.place;
+  if (place !== undefined && !places.stations.some((station) => station.id === place)) {
+    throw new SparebudError([{ code: 'unknown-place', path: 'where.place', message: `unknown place \`${place.slice(0, 80)}\` in \`where.place\``, found: place, help: 'look it up with `sparebud places`, or tell latitude and longitude' }]);
+  }
+  const climate = keptClimate(proposal.where, places);
+  const day = proposal.date === undefined ? undefined : dayOf(proposal.date);
+  const seen = sightingsOf(proposal);
+  const seasonal = seasonTraits(traits);
+  const kept = new Map<string, SeasonOn | undefined>();
+  const season = (phase: string | undefined, standing: string): SeasonOn | undefined => {
+    const key = `${phase ?? ''}|${standing}`;
+    if (kept.has(key)) return kept.get(key);
+    const sightings = phase === undefined || day === undefined ? seen : [...seen, { phase: phase as Phase, day }];
+    const on = day !== undefined ? seasonOn(seasonCalendar(climate, seasonal, day, sightings, standing as Standing), day) : phase !== undefined ? seasonFromSighting(seasonal, phase as Phase) : undefined;
+    kept.set(key, on);
+    return on;
+  };
+  const operation = knowledge.operations[proposal.operation.op]!;
+  return {
+    asked: { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, season, tried: new Map() },
+    species,
+    ...(stock === undefined ? {} : { rootstock: stock }),
+    ...(renamed ? { renamedFrom: proposal.tree.species } : {}),
+    variant: stock === undefined && Object.keys(own).length === 0 ? species.id : JSON.stringify([species.id, stock?.id, own]),
+  };
+};

@@ -1,0 +1,36 @@
+import type { Caution, FollowUp, Knowledge, Rule } from '../knowledge/knowledge.js';
+import type { Conditional } from './ruleCondition.js';
+import { newFolds, type Residual, specialise, type Traits } from './specialise.js';
+
+/** What is left to ask for one operation on one kind of tree. */
+export interface Residuals {
+  readonly rules: readonly Residual<Rule>[];
+  readonly cautions: readonly Residual<Caution>[];
+  readonly followUps: readonly Residual<FollowUp>[];
+}
+
+export type ResidualsOf = (operation: string, variant: string, traits: Traits) => Promise<Residuals>;
+
+/** Trees with traits of their own come and go; past so many the kept residual rules are dropped, and made anew when asked for. */
+const mostKept = 8000;
+
+/** The residual rules of each (operation, kind of tree), made on first use and kept. */
+export const residualsOf = (knowledge: Knowledge): ResidualsOf => {
+  const folds = newFolds();
+  const kept = new Map<string, Promise<Residuals>>();
+  const left = async <Whole extends Conditional & { readonly operations: readonly string[] | 'all' }>(all: readonly Whole[], operation: string, traits: Traits): Promise<readonly Residual<Whole>[]> => {
+    const named = all.filter((each) => each.operations === 'all' || each.operations.includes(operation));
+    const made = await Promise.all(named.map(async (each) => await specialise(each, operation, traits, knowledge, folds)));
+    return made.filter((residual) => residual !== undefined);
+  };
+  return async (operation, variant, traits) => {
+    const key = `${operation} ${variant}`;
+    const there = kept.get(key);
+    if (there !== undefined) return await there;
+    if (kept.size >= mostKept) kept.clear();
+    const made = Promise.all([left(Object.values(knowledge.rules), operation, traits), left(Object.values(knowledge.cautions), operation, traits), left(Object.values(knowledge.followUps), operation, traits)])
+      .then(([rules, cautions, followUps]) => ({ rules, cautions, followUps }));
+    kept.set(key, made);
+    return await made;
+  };
+};

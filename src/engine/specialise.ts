@@ -1,0 +1,102 @@
+import type { Knowledge, Trait, Value } from '../knowledge/knowledge.js';
+import { askEngine } from './askEngine.js';
+import { type Table, tableOf } from './cells.js';
+import { type Condition, type Constant, type Limit, type Test } from './condition.js';
+import { type Conditional, ruleCondition } from './ruleCondition.js';
+
+export type Traits = Readonly<Record<string, Trait>>;
+
+/** A rule (or whatever else has conditions) once species and operation are known: what is left to ask of it, if anything. */
+export interface Residual<Whole extends Conditional = Conditional> {
+  readonly rule: Whole;
+  /** The whole condition, each test on a trait turned into what it comes to. */
+  readonly folded: Condition;
+  /** What is left of it, in its own tests. */
+  readonly left: Condition;
+  /** Absent where the rule holds whatever else is the case. */
+  readonly table?: Table;
+  /** Traits on which sources disagree and that this rule still turns on. */
+  readonly disputed: readonly string[];
+}
+
+const valuesOf = (trait: Trait | undefined): readonly Value[] => (trait === undefined ? [] : (trait.either ?? [trait.is as Value]));
+
+const limitsOf = (limit: Limit, traits: Traits, daysNeeded: number | undefined): readonly Value[] => {
+  if ('is' in limit) return [limit.is];
+  const figures = 'trait' in limit ? valuesOf(traits[limit.trait]) : daysNeeded === undefined ? [] : [daysNeeded];
+  return figures.map((figure) => (typeof figure === 'number' ? Math.round((figure * limit.times + limit.plus) * 1e9) / 1e9 : figure));
+};
+
+/** The condition that is left once its constants are taken out; a constant where nothing is left. */
+const simplify = (condition: Condition): Condition => {
+  if (condition.kind !== 'all' && condition.kind !== 'any') return condition;
+  const decides = condition.kind === 'any';
+  const parts: Condition[] = [];
+  for (const part of condition.of) {
+    const simple = simplify(part);
+    if (simple.kind === 'constant') {
+      if (simple.holds === decides) return { kind: 'constant', holds: decides };
+    } else parts.push(simple);
+  }
+  if (parts.length === 0) return { kind: 'constant', holds: !decides };
+  return parts.length === 1 ? parts[0]! : { kind: condition.kind, of: parts };
+};
+
+/** Remembers what the engine said of a trait, so that each is asked once for all species that share it. */
+export interface Folds {
+  readonly asked: Map<string, Promise<{ readonly certainly: boolean; readonly possibly: boolean }>>;
+  readonly tables: Map<string, Table>;
+}
+
+export const newFolds = (): Folds => ({ asked: new Map(), tables: new Map() });
+
+/** One rule for one operation and species: every test on a trait is asked of the engine, the rest is kept as a shared table. Undefined where it can never fire. */
+export const specialise = async <Whole extends Conditional>(rule: Whole, operation: string, traits: Traits, knowledge: Knowledge, folds: Folds): Promise<Residual<Whole> | undefined> => {
+  const daysNeeded = knowledge.operations[operation]?.daysNeeded?.days;
+  const disputed = new Set<string>();
+
+  const foldTest = async (test: Test): Promise<Condition> => {
+    const missing: Constant = { kind: 'constant', holds: false, test };
+    const limits = limitsOf(test.limit, traits, daysNeeded);
+    if (limits.length === 0) return missing;
+    const resolved: Test = { ...test, limits };
+    if ('trait' in test.limit && limits.length > 1) disputed.add(`species.${test.limit.trait}`);
+    if (!test.fact.startsWith('species.')) return resolved;
+    const values = valuesOf(traits[test.fact.slice('species.'.length)]);
+    if (values.length === 0) return missing;
+    const key = JSON.stringify([test.fact, test.operator, limits, values]);
+    let asked = folds.asked.get(key);
+    if (asked === undefined) {
+      const { fact, operator, limit, kind } = test;
+      asked = askEngine({ kind, fact, operator, limit, limits }, new Map([[fact, values]]));
+      folds.asked.set(key, asked);
+    }
+    const { certainly, possibly } = await asked;
+    if (certainly === possibly) return { kind: 'constant', holds: certainly, test: resolved };
+    disputed.add(test.fact);
+    return resolved;
+  };
+  const fold = async (condition: Condition): Promise<Condition> => {
+    switch (condition.kind) {
+      case 'test':
+        return await foldTest(condition);
+      case 'all':
+      case 'any':
+        return { kind: condition.kind, of: await Promise.all(condition.of.map(fold)) };
+      case 'not':
+      case 'constant':
+        return condition;
+    }
+  };
+
+  const folded = await fold(ruleCondition(rule));
+  const left = simplify(folded);
+  if (left.kind === 'constant') return left.holds ? { rule, folded, left, disputed: [] } : undefined;
+  const key = JSON.stringify(left);
+  let table = folds.tables.get(key);
+  if (table === undefined) {
+    table = tableOf(left, knowledge.facts);
+    folds.tables.set(key, table);
+  }
+  return { rule, folded, left, table, disputed: [...disputed].sort() };
+};

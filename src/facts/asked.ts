@@ -1,0 +1,26 @@
+import type { Knowledge, OperationWord, Trait, Value } from '../knowledge/knowledge.js';
+import type { Proposal } from '../contract/types.generated.js';
+import type { Climate } from '../season/climate.js';
+import type { Day } from '../season/day.js';
+import type { SeasonOn } from '../season/standing.js';
+import type { FactValue } from './factValue.js';
+
+/** All that facts are worked out from: one proposal, its species and its season. */
+export interface Asked {
+  readonly knowledge: Knowledge;
+  readonly proposal: Proposal;
+  readonly operation: OperationWord;
+  readonly speciesId: string;
+  readonly traits: Readonly<Record<string, Trait>>;
+  readonly day?: Day;
+  readonly climate: Climate;
+  /** The season by a model or a sighting; a phase that is tried out takes the place of the one that is told. */
+  readonly season: (phase: string | undefined, standing: string) => SeasonOn | undefined;
+  /** Facts that are tried out: what if this were so? */
+  readonly tried: ReadonlyMap<string, Value>;
+}
+
+export type Read = (id: string) => FactValue;
+
+/** How one fact is worked out; undefined where nothing tells, so that it is assumed or asked for. */
+export type Derive = (read: Read, asked: Asked) => FactValue | undefined;

@@ -1,0 +1,102 @@
+import type { Value } from '../knowledge/knowledge.js';
+import { healingRate } from './healing.js';
+import type { Derive } from './asked.js';
+import { type FactValue, known, unknown } from './factValue.js';
+import { workOut } from './workOut.js';
+
+const round = (value: number): number => Math.round(value * 1000) / 1000;
+
+/** What is left below the cut to grow from, of what was told of foliage, buds and the age of the wood. */
+const below: Derive = (read, asked) => {
+  const buds = read('cut.budsLeft');
+  const told = buds.state === 'known' ? (buds.value as number) : undefined;
+  const leafless = asked.traits['form.leafHabit']?.is === 'deciduous';
+  const wood = asked.operation.parameters.includes('woodAge') ? read('cut.woodAge') : known('old', 'worked-out');
+  return workOut([read('cut.foliageLeft').value === undefined ? { ...read('cut.foliageLeft'), value: 'untold' } : read('cut.foliageLeft'), wood.value === undefined ? { ...wood, value: 'untold' } : wood], 'worked-out', (foliage, age): Value => {
+    if (foliage === true) return 'foliage';
+    if (told !== undefined && told >= 1) return 'buds';
+    const young = age === 'this-year' || age === 'last-year';
+    if (foliage === false) return told === undefined && young ? 'buds' : 'bare';
+    if (told === 0) return leafless ? 'bare' : 'untold';
+    return young ? 'buds' : 'untold';
+  });
+};
+
+const untoldBelow = (fact: FactValue, leafless: boolean, noBuds: boolean): FactValue =>
+  fact.value !== 'untold' ? fact : unknown(noBuds && !leafless ? ['foliage', 'bare'] : ['foliage', 'buds', 'bare']);
+
+/** Facts of cuts and wounds. */
+export const cutFacts: Readonly<Record<string, Derive>> = {
+  'cut.budsLeft': (read, asked) => {
+    const nodes = read('cut.nodesLeft');
+    if (nodes.state !== 'known') return undefined;
+    const each = asked.traits['form.arrangement']?.is === 'opposite' ? 2 : asked.traits['form.arrangement']?.is === 'whorled' ? 3 : 1;
+    return known((nodes.value as number) * each, 'worked-out');
+  },
+  'cut.below': (read, asked) => {
+    const buds = read('cut.budsLeft');
+    return untoldBelow(below(read, asked)!, asked.traits['form.leafHabit']?.is === 'deciduous', buds.state === 'known' && buds.value === 0);
+  },
+  'cut.rebudding': (read, asked) => {
+    const trait = read(asked.operation.id === 'trunk-chop' ? 'species.budding.stump' : 'species.budding.bareWood');
+    return workOut([read('cut.below'), trait], 'worked-out', (left, budding) => (left === 'bare' ? budding : 'sure'));
+  },
+  'cut.branchDiameterMm': (read, asked) => {
+    const ratio = asked.proposal.operation.branchToTrunk;
+    const trunk = read('tree.trunkDiameterMm');
+    if (ratio === undefined || trunk.value === undefined) return undefined;
+    return { ...trunk, value: round(ratio * (trunk.value as number)), from: 'worked-out' };
+  },
+  'cut.branchToTrunk': (read) => {
+    const [branch, trunk] = [read('cut.branchDiameterMm'), read('tree.trunkDiameterMm')];
+    if (branch.value === undefined || trunk.value === undefined) return undefined;
+    return known(Math.min(2, round((branch.value as number) / (trunk.value as number))), 'worked-out');
+  },
+  'cut.leaderToTrunk': (read) => {
+    const [branch, trunk] = [read('cut.branchDiameterMm'), read('tree.trunkDiameterMm')];
+    if (branch.value === undefined || trunk.value === undefined) return undefined;
+    return known(Math.min(2, round((branch.value as number) / (trunk.value as number))), 'worked-out');
+  },
+  /** By area, as live oak's leaf mass goes with the section of its branches: Grabosky, Gilman & Harchick 2007, Urban For. Urban Green. 6:159. A rough model, so an estimate. */
+  'cut.foliageShare': (read, asked) => {
+    if (asked.operation.id !== 'remove-branch') return undefined;
+    const ratio = read('cut.branchToTrunk');
+    if (ratio.value === undefined) return undefined;
+    const share = Math.min(1, (ratio.value as number) ** 2);
+    return { state: 'estimated', value: round(share), among: { atLeast: 0, atMost: 1 }, from: 'estimated' };
+  },
+  'cut.stubDry': (read, asked) => {
+    const age = read('history.stubAgeDays');
+    return age.state === 'known' ? known((age.value as number) >= asked.knowledge.growing.stubDryDays, 'log') : undefined;
+  },
+  'wound.widthMm': (read, asked) => {
+    if (asked.operation.id === 'trunk-chop') {
+      const trunk = read('tree.trunkDiameterMm');
+      return trunk.value === undefined ? unknown() : { ...trunk, from: 'worked-out' };
+    }
+    const [branch, finish] = [read('cut.branchDiameterMm'), read('cut.finish')];
+    if (branch.value === undefined) return unknown();
+    const wider = asked.knowledge.growing.woundPerBranch[finish.value as string] ?? 1;
+    return { state: finish.state === 'assumed' || branch.state === 'assumed' ? 'assumed' : 'known', value: round((branch.value as number) * wider), from: 'worked-out' };
+  },
+  'wound.closureYears': (read, asked) => {
+    const width = read('wound.widthMm');
+    if (width.value === undefined) return unknown();
+    const rate = healingRate(read, asked);
+    return { state: width.state === 'known' ? rate.state : width.state, value: round(Math.min(200, (width.value as number) / (rate.leastMm + rate.mostMm))), from: 'worked-out' };
+  },
+  'wound.girthShare': (read, asked) => {
+    if (asked.operation.id === 'strip-bark') {
+      const on = read('deadwood.on');
+      return on.value === 'branch' ? known(0, 'worked-out') : undefined;
+    }
+    const ratio = read('cut.branchToTrunk');
+    if (ratio.value === undefined) return unknown();
+    const wider = asked.knowledge.growing.woundPerBranch['flush'] ?? 1;
+    return { ...ratio, value: Math.min(1, round((wider * (ratio.value as number)) / Math.PI + (read('structure.gapNearShare').value as number))), from: 'worked-out' };
+  },
+  'sitting.cutAreaShare': (read) => {
+    const ratio = read('cut.branchToTrunk');
+    return ratio.value === undefined ? undefined : { ...ratio, value: round((ratio.value as number) ** 2), from: 'worked-out' };
+  },
+};

@@ -1,0 +1,82 @@
+import type { FactWord, Trait, Value } from '../knowledge/knowledge.js';
+import type { Asked, Derive, Read } from './asked.js';
+import { cutFacts } from './cut.js';
+import { exposureFacts } from './exposure.js';
+import { assumed, type FactValue, known, unknown } from './factValue.js';
+import { historyFacts } from './history.js';
+import { seasonFacts } from './season.js';
+import { lawFacts } from './law.js';
+import { workFacts } from './work.js';
+
+const families: Readonly<Record<string, Derive>> = { ...seasonFacts, ...historyFacts, ...cutFacts, ...workFacts, ...exposureFacts, ...lawFacts };
+
+/** The facts of one proposal, worked out as they are asked for, and which facts each was worked out of. */
+export interface DerivedFacts {
+  readonly read: Read;
+  readonly inputsOf: (id: string) => ReadonlySet<string>;
+}
+
+const traitValue = (trait: Trait | undefined): FactValue => {
+  if (trait === undefined) return unknown();
+  return trait.either === undefined ? known(trait.is as Value, trait.level) : { state: 'unknown', among: trait.either, from: trait.level };
+};
+
+const fits = (value: unknown, word: FactWord): boolean => {
+  switch (word.type) {
+    case 'number':
+      return typeof value === 'number';
+    case 'boolean':
+      return typeof value === 'boolean';
+    case 'choice':
+    case 'text':
+      return typeof value === 'string';
+    case 'list':
+    case 'range':
+    case 'records':
+      return false;
+  }
+};
+
+const givenValue = (asked: Asked, word: FactWord): Value | undefined => {
+  if (word.given === undefined) return undefined;
+  let at: unknown = asked.proposal;
+  for (const step of word.given.split('.')) at = typeof at === 'object' && at !== null ? (at as Readonly<Record<string, unknown>>)[step] : undefined;
+  return fits(at, word) ? (at as Value) : undefined;
+};
+
+/** Facts of one proposal: what is told, else what can be worked out, else what is assumed, else unknown. */
+export const deriveFacts = (asked: Asked): DerivedFacts => {
+  const { facts } = asked.knowledge;
+  const kept = new Map<string, FactValue>();
+  const inputs = new Map<string, Set<string>>();
+  const open: string[] = [];
+
+  const resolve = (id: string): FactValue => {
+    const tried = asked.tried.get(id);
+    if (tried !== undefined) return known(tried, 'given');
+    if (id.startsWith('species.')) return traitValue(asked.traits[id.slice('species.'.length)]);
+    const word = facts[id];
+    if (word === undefined) return unknown();
+    const given = givenValue(asked, word);
+    if (given !== undefined) return known(given, 'given');
+    const worked = families[id]?.(read, asked);
+    if (worked !== undefined) return worked;
+    const assume = word.assume?.[asked.operation.id] ?? word.assume?.['default'];
+    return assume === undefined ? unknown(word.type === 'boolean' ? [true, false] : word.values) : assumed(assume);
+  };
+  const read: Read = (id) => {
+    const parent = open.at(-1);
+    if (parent !== undefined) inputs.get(parent)!.add(id);
+    let value = kept.get(id);
+    if (value === undefined) {
+      if (open.includes(id)) return unknown();
+      inputs.set(id, new Set());
+      open.push(id);
+      value = resolve(id);
+      open.pop();
+      kept.set(id, value);
+    }
+    return value;
+  };
+  return { read, inputsOf: (id) => inputs.get(id) ?? new Set() };
+};

@@ -1,0 +1,73 @@
+import type { Range } from '../season/standing.js';
+import type { Asked, Derive, Read } from './asked.js';
+import { type FactValue, known, unknown } from './factValue.js';
+
+const seasonOf = (read: Read, asked: Asked): ReturnType<Asked['season']> => {
+  const phase = read('season.phase');
+  return asked.season(phase.from === 'given' ? (phase.value as string) : undefined, read('tree.standing').value as string);
+};
+
+/** A figure of the season: known from a station, normals or stated frosts; estimated, within bounds that are sure, from latitude alone. */
+export const seasonFigure = (range: Range | undefined): FactValue | undefined => {
+  if (range === undefined) return undefined;
+  const bounds = { atLeast: range.atLeast, atMost: range.atMost };
+  if (Number.isNaN(range.value)) return unknown(bounds);
+  if (!range.sure) return { state: 'estimated', value: range.value, among: bounds, from: 'season' };
+  return { ...known(range.value, 'season'), plusMinus: Math.round(Math.max(range.value - range.atLeast, range.atMost - range.value)) };
+};
+
+const figure = (pick: (season: NonNullable<ReturnType<Asked['season']>>) => Range | undefined): Derive => (read, asked) => {
+  const season = seasonOf(read, asked);
+  return season === undefined ? unknown() : (seasonFigure(pick(season)) ?? unknown());
+};
+
+const frost = (pick: (season: NonNullable<ReturnType<Asked['season']>>) => Range | 'none' | undefined, never: number): Derive => (read, asked) => {
+  const season = seasonOf(read, asked);
+  const days = season === undefined ? undefined : pick(season);
+  return days === 'none' ? known(never, 'season') : (seasonFigure(days) ?? unknown());
+};
+
+/** Facts of season and place. */
+export const seasonFacts: Readonly<Record<string, Derive>> = {
+  'season.phase': (read, asked) => {
+    const season = asked.season(undefined, read('tree.standing').value as string);
+    if (season?.phase !== undefined && season.phaseSure) return known(season.phase, season.phaseFrom);
+    if (season?.phase !== undefined) return { state: 'estimated', value: season.phase, ...(season.among === undefined ? {} : { among: season.among }), from: 'season' };
+    const model = asked.traits['season.model']?.is as string | undefined;
+    const among = season?.among ?? Object.values(asked.knowledge.phases).filter((phase) => model === undefined || phase.models.includes(model)).map((phase) => phase.id);
+    return unknown(among);
+  },
+  'season.growingDaysLeft': figure((season) => season.growingDaysLeft),
+  'season.rootDaysLeft': figure((season) => season.rootDaysLeft),
+  'season.daysToBudSwell': figure((season) => season.daysToBudSwell),
+  'season.daysToFirstFrost': frost((season) => season.daysToFirstFrost, 366),
+  'season.daysToLastFrost': frost((season) => season.daysToLastFrost, 0),
+  'season.nightC': figure((season) => season.nightC),
+  'season.coldNightC': figure((season) => season.coldNightC),
+  'season.dayC': figure((season) => season.dayC),
+  'season.awakeEarly': (read, asked) => {
+    const early = seasonOf(read, asked)?.awakeEarly;
+    return early === undefined ? undefined : known(early, 'season');
+  },
+  'place.told': (_, asked) => (asked.climate.quality === 'none' ? undefined : known(true, 'given')),
+  'place.winterLowC': (read, asked) => {
+    read('place.told');
+    return seasonFigure(asked.season(undefined, 'outdoors')?.winterLowC) ?? unknown();
+  },
+  'disease.inSeason': (read, asked) => {
+    const risks = asked.traits['pruning.diseaseRisks']?.is as readonly string[] | undefined;
+    const region = read('place.region');
+    const date = asked.proposal.date?.slice(5);
+    const here = asked.knowledge.alerts.filter((alert) => risks?.includes(alert.disease));
+    if (here.length === 0) return known([], 'worked-out');
+    const inSeason = here.filter((alert) => date === undefined || (alert.from <= alert.to ? alert.from <= date && date <= alert.to : alert.from <= date || date <= alert.to));
+    const named = (alerts: typeof here): readonly string[] => [...new Set(alerts.map((alert) => alert.disease))].sort();
+    if (region.from === 'given') {
+      const there = named(inSeason.filter((alert) => alert.regions.some((each) => each === region.value || String(region.value).startsWith(`${each}-`))));
+      return date === undefined && there.length > 0 ? unknown([[], there]) : known(there, 'worked-out');
+    }
+    const { latitude, longitude } = asked.proposal.where ?? {};
+    const near = named(inSeason.filter(({ box }) => box !== undefined && latitude !== undefined && longitude !== undefined && latitude >= box[0] && latitude <= box[1] && longitude >= box[2] && longitude <= box[3]));
+    return near.length === 0 ? known([], 'worked-out') : unknown([[], near]);
+  },
+};

@@ -1,0 +1,46 @@
+import type { Derive } from './asked.js';
+import { known, unknown } from './factValue.js';
+import { workStrain } from './strain.js';
+import { workOut } from './workOut.js';
+
+/** Facts of how much is done, of shoots, bends, flowers and cuttings. */
+export const workFacts: Readonly<Record<string, Derive>> = {
+  'work.strain': (read, asked) => workStrain(asked.operation, read),
+  'sitting.hardOperations': (read) => workOut([read('work.strain')], 'worked-out', (strain) => (strain === 'hard' ? 1 : 0)),
+  'sitting.foliageShare': (read, asked) => {
+    const { parameters, id } = asked.operation;
+    const told = asked.proposal.operation.foliageShare;
+    const tips = asked.knowledge.growing.tipsToFoliage[id];
+    if (tips !== undefined && told === undefined) {
+      const share = read('shoots.shareRemoved');
+      return { ...share, value: Math.round((share.value as number) * tips * 1000) / 1000, from: share.state === 'known' ? 'worked-out' : share.from };
+    }
+    return parameters.includes('foliageShare') ? { ...read('cut.foliageShare') } : known(0, 'worked-out');
+  },
+  'bend.severity': (read, asked) => {
+    if (asked.proposal.operation.radiusMm === undefined) return undefined;
+    const wood = read('cut.branchDiameterMm');
+    if (wood.value === undefined) return unknown();
+    /* Strain of the outer fibre of a round bar bent to a radius: diameter / (2 x radius), plain beam geometry. */
+    const strain = (wood.value as number) / (2 * asked.proposal.operation.radiusMm);
+    const { firm, severe } = asked.knowledge.growing.bendStrain;
+    return known(strain >= severe ? 'severe' : strain >= firm ? 'firm' : 'gentle', 'worked-out');
+  },
+  'flowers.budsSet': (read, asked) => {
+    const set = asked.traits['flowering.budSet']?.is as readonly string[] | undefined;
+    if (read('tree.flower').value === 'bud') return known(true, 'given');
+    return workOut([read('season.phase')], 'worked-out', (phase) => set?.includes(phase as string) === true);
+  },
+  'aim.flowers': (_, asked) => known(asked.traits['flowering.grownFor']?.is === true ? 'yes' : 'no', 'worked-out'),
+  'aim.trunkGainMm': (read, asked) => {
+    const aimed = asked.proposal.tree.aim?.trunkDiameterMm;
+    const trunk = read('tree.trunkDiameterMm');
+    return aimed === undefined || trunk.value === undefined ? undefined : known(Math.max(0, aimed - (trunk.value as number)), 'worked-out');
+  },
+  'cuttings.rooting': (read) => {
+    const traits = { softwood: 'softwood', 'semi-ripe': 'semiRipe', hardwood: 'hardwood', root: 'root' } as const;
+    const woods = Object.keys(traits) as (keyof typeof traits)[];
+    const rooting = woods.map((wood) => read(`species.propagation.${traits[wood]}`));
+    return workOut([read('cuttings.wood'), ...rooting], 'worked-out', (wood, ...each) => each[woods.indexOf(wood as keyof typeof traits)]!);
+  },
+};

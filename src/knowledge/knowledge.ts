@@ -1,0 +1,181 @@
+/** The shape of knowledge once it is flat: what `sparebud/knowledge` holds and the advisor is made from. */
+
+export type Value = string | number | boolean | readonly string[];
+export type Verdict = 'allowed' | 'risky' | 'advise-against';
+export type Stakes = 'tree' | 'branch' | 'flowers' | 'time' | 'looks';
+export type FactType = 'choice' | 'number' | 'boolean' | 'list' | 'range' | 'text' | 'records';
+
+/** A fact or trait, as shared/facts.yaml declares it. */
+export interface FactWord {
+  readonly id: string;
+  readonly type: FactType;
+  readonly values?: readonly string[];
+  readonly unit?: string;
+  /** A list of the values of this other fact. */
+  readonly of?: string;
+  readonly bounds?: readonly [number, number];
+  readonly whole?: boolean;
+  readonly meaning: string;
+  readonly given?: string;
+  readonly from?: readonly string[];
+  /** What is taken where nothing tells it, by operation; `default` for the others. */
+  readonly assume?: Readonly<Record<string, Value>>;
+  readonly ask?: string;
+  readonly worse?: 'low' | 'high';
+  readonly tries?: readonly number[];
+  readonly optional?: boolean;
+}
+
+export interface OperationWord {
+  readonly id: string;
+  readonly label: string;
+  readonly parameters: readonly string[];
+  readonly aliases: Readonly<Record<string, Readonly<Record<string, Value>>>>;
+  readonly strain: {
+    readonly least: 'none' | 'light' | 'hard';
+    readonly lightFrom?: Readonly<Record<string, number>>;
+    readonly hardFrom?: Readonly<Record<string, number>>;
+    readonly lightFor?: Readonly<Record<string, readonly string[]>>;
+    readonly hardFor?: Readonly<Record<string, readonly string[]>>;
+  };
+  readonly daysNeeded?: { readonly days: number; readonly sources: readonly string[] };
+  readonly leavesWound: boolean;
+  readonly sheds: boolean;
+  readonly instead: readonly { readonly op: string; readonly set: Readonly<Record<string, Value>> }[];
+}
+
+export interface PhaseWord {
+  readonly id: string;
+  readonly models: readonly string[];
+  readonly bbch: readonly [number, number];
+  readonly label: string;
+  readonly meaning: string;
+  readonly seen: string;
+}
+
+export interface SourceWord {
+  readonly id: string;
+  readonly title: string;
+  readonly author?: string;
+  readonly year?: number;
+  readonly in?: string;
+  readonly from: 'read' | 'memory' | 'practice';
+  readonly extent?: string;
+  readonly grade: 'journal' | 'standard' | 'extension' | 'agency' | 'press' | 'trade' | 'law' | 'practice' | 'data';
+  readonly studied: string;
+  readonly via?: string;
+  readonly note?: string;
+}
+
+export type Regulation = Readonly<Record<string, string | number>>;
+
+/** A trait with its source, and the level of the chain that it came from. */
+export interface Trait {
+  readonly is?: Value | readonly number[] | readonly Regulation[];
+  readonly either?: readonly (string | number | boolean)[];
+  readonly sources: readonly string[];
+  readonly note?: string;
+  readonly level: string;
+}
+
+export interface Species {
+  readonly id: string;
+  readonly name: string;
+  readonly author?: string;
+  readonly rank: 'group' | 'genus' | 'taxon' | 'member';
+  readonly parent?: string;
+  readonly commonNames: Readonly<Record<string, readonly string[]>>;
+  readonly synonyms: readonly string[];
+  readonly traits: Readonly<Record<string, Trait>>;
+}
+
+/** A rule's condition as it is written: see the schema of rules. */
+export type WrittenCondition = Readonly<Record<string, unknown>>;
+
+export interface RuleExample {
+  readonly operation?: string;
+  readonly given: Readonly<Record<string, Value>>;
+  readonly fires: 'certainly' | 'possibly' | 'never';
+}
+
+export interface Rule {
+  readonly id: string;
+  readonly title: string;
+  readonly operations: readonly string[] | 'all';
+  readonly verdict: 'risky' | 'advise-against';
+  readonly costs: Stakes;
+  readonly when: readonly WrittenCondition[];
+  readonly unless: readonly { readonly when: readonly WrittenCondition[]; readonly because: string; readonly sources: readonly string[] }[];
+  readonly because: string;
+  readonly instead?: { readonly wait?: string | readonly string[]; readonly do?: Readonly<Record<string, Value>>; readonly set?: Readonly<Record<string, Value>> };
+  readonly covers: readonly string[];
+  readonly reverses: readonly string[];
+  readonly note?: string;
+  readonly sources: readonly string[];
+  readonly examples: readonly RuleExample[];
+}
+
+export interface Alert {
+  readonly disease: string;
+  readonly regions: readonly string[];
+  readonly from: string;
+  readonly to: string;
+  /** Where it holds, for those who do not tell their region: least and most latitude, least and most longitude. */
+  readonly box?: readonly [number, number, number, number];
+  readonly sources: readonly string[];
+  readonly note?: string;
+}
+
+/** What is said of some work where its conditions hold: a caution, whatever the verdict. */
+export interface Caution {
+  readonly id: string;
+  readonly operations: readonly string[] | 'all';
+  readonly when: readonly WrittenCondition[];
+  readonly sources: readonly string[];
+}
+
+/** Work that follows other work, so many days after it; a figure may be a trait of the species. */
+export interface FollowUp {
+  readonly id: string;
+  readonly operations: readonly string[] | 'all';
+  readonly when: readonly WrittenCondition[];
+  readonly days: readonly [Figure, Figure];
+  readonly operation?: Readonly<Record<string, Value>> & { readonly op: string };
+  readonly sources: readonly string[];
+}
+
+export type Figure = number | { readonly trait: string; readonly times: number };
+
+/** Factors by which growth in pots differs from open ground: shared/growing.yaml. */
+export interface Growing {
+  readonly growing: Readonly<Record<string, number>>;
+  readonly vigour: Readonly<Record<string, number>>;
+  readonly ringMm: Readonly<Record<string, number>>;
+  readonly callusPerRing: number;
+  readonly woundPerBranch: Readonly<Record<string, number>>;
+  readonly tipsToFoliage: Readonly<Record<string, number>>;
+  readonly bendStrain: { readonly firm: number; readonly severe: number };
+  readonly berthC: Readonly<Record<string, readonly [number, number]>>;
+  readonly shelterC: Readonly<Record<string, number>>;
+  readonly recoveryWeeks: Readonly<Record<string, readonly [number, number]>>;
+  readonly stubDryDays: number;
+  readonly sources: readonly string[];
+}
+
+export interface Knowledge {
+  readonly schema: 'knowledge/1';
+  readonly version: string;
+  readonly hash: string;
+  readonly facts: Readonly<Record<string, FactWord>>;
+  readonly operations: Readonly<Record<string, OperationWord>>;
+  readonly phases: Readonly<Record<string, PhaseWord>>;
+  readonly sources: Readonly<Record<string, SourceWord>>;
+  readonly species: Readonly<Record<string, Species>>;
+  readonly rules: Readonly<Record<string, Rule>>;
+  readonly alerts: readonly Alert[];
+  readonly cautions: Readonly<Record<string, Caution>>;
+  readonly followUps: Readonly<Record<string, FollowUp>>;
+  readonly growing: Growing;
+  readonly renames: readonly { readonly from: string; readonly to: string; readonly since: string }[];
+  readonly wording: Readonly<Record<string, string>>;
+}

@@ -1,0 +1,26 @@
+import type { Alert, Caution, FactWord, FollowUp, Growing, OperationWord, PhaseWord, SourceWord } from './knowledge.js';
+
+type Members = Readonly<Record<string, unknown>>;
+
+/** A species file as it is written, with the level that it stands at. */
+export interface WrittenSpecies {
+  readonly rank: 'group' | 'genus' | 'taxon';
+  readonly written: Members;
+}
+
+/** Everything that knowledge is made of, as written, before inheritance. */
+export interface Parts {
+  readonly version: string;
+  readonly facts: Readonly<Record<string, FactWord>>;
+  readonly operations: Readonly<Record<string, OperationWord>>;
+  readonly phases: Readonly<Record<string, PhaseWord>>;
+  readonly sources: Readonly<Record<string, SourceWord>>;
+  readonly species: ReadonlyMap<string, WrittenSpecies>;
+  readonly rules: ReadonlyMap<string, Members>;
+  readonly alerts: readonly Alert[];
+  readonly cautions: Readonly<Record<string, Caution>>;
+  readonly followUps: Readonly<Record<string, FollowUp>>;
+  readonly growing: Growing;
+  readonly renames: readonly { readonly from: string; readonly to: string; readonly since: string }[];
+  readonly wording: Readonly<Record<string, string>>;
+}

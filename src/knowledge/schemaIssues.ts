@@ -1,0 +1,130 @@
+import type { Issue, IssueCode } from './error.js';
+import { didYouMean } from './nearest.js';
+
+/** An error of ajv, run with `verbose`. */
+export interface SchemaError {
+  readonly instancePath: string;
+  readonly keyword: string;
+  readonly params: Readonly<Record<string, unknown>>;
+  readonly message?: string;
+  readonly schema?: unknown;
+  readonly parentSchema?: Readonly<Record<string, unknown>>;
+  readonly data?: unknown;
+  readonly propertyName?: string;
+}
+
+export const pathOf = (pointer: string): readonly (string | number)[] =>
+  pointer.split('/').slice(1).map((step) => {
+    const plain = step.replace(/~1/g, '/').replace(/~0/g, '~');
+    return /^\d+$/.test(plain) ? Number(plain) : plain;
+  });
+
+/** `operation.rootsRemoved`, `tree.log[2].op`. */
+export const shownPath = (path: readonly (string | number)[]): string =>
+  path.reduce<string>((text, step) => (typeof step === 'number' ? `${text}[${step}]` : text === '' ? step : `${text}.${step}`), '');
+
+const short = (value: unknown): string => {
+  const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? String(value));
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+};
+
+const listed = (accepted: readonly string[]): string => (accepted.length > 14 ? `${accepted.slice(0, 12).join(', ')} … (${accepted.length} in all)` : accepted.join(', '));
+
+const unknownWord = (pointer: string, name: string): { readonly code: IssueCode; readonly kind: string } => {
+  if (/\/traits$/.test(pointer)) return { code: 'unknown-trait', kind: 'trait' };
+  if (/\/(when|unless|any|all|given)\b/.test(pointer)) return { code: 'unknown-fact', kind: 'fact' };
+  if (/^\/operation$|^\/tree\/log\/\d+$/.test(pointer)) return { code: 'unknown-parameter', kind: 'parameter' };
+  return { code: 'unknown-field', kind: name };
+};
+
+const boundsOf = (schema: Readonly<Record<string, unknown>> | undefined): string =>
+  schema === undefined ? 'a number within its bounds' : `${String(schema['minimum'] ?? '…')} to ${String(schema['maximum'] ?? '…')}`;
+
+/** One issue for each thing that is wrong: errors that only repeat another (a branch that did not match) are left out. */
+export const schemaIssues = (errors: readonly SchemaError[], file?: string): readonly Issue[] => {
+  const issues: Issue[] = [];
+  const seen = new Set<string>();
+  const add = (code: IssueCode, path: readonly (string | number)[], message: string, more: Partial<Issue> = {}): void => {
+    const shown = shownPath(path);
+    const key = `${code}|${shown}|${String(more.found)}`;
+    if (seen.has(key)) return;
+    seen.add(key);
+    issues.push({ code, path: shown, message, ...more, ...(file === undefined ? {} : { file }) });
+  };
+  const members = (error: SchemaError): readonly string[] => {
+    const from = error.keyword === 'enum' ? error.params['allowedValues'] : Object.keys((error.parentSchema?.['properties'] as object | undefined) ?? {});
+    return (from as readonly unknown[]).map(String);
+  };
+  for (const error of errors) {
+    const path = pathOf(error.instancePath);
+    const where = shownPath(path);
+    const at = where === '' ? '' : ` in \`${where}\``;
+    switch (error.keyword) {
+      case 'additionalProperties': {
+        const name = String(error.params['additionalProperty']);
+        const accepted = members(error);
+        const { code, kind } = unknownWord(error.instancePath, 'field');
+        add(code, [...path, name], `unknown ${kind} \`${short(name)}\`${at}`, { found: name, accepted, help: didYouMean(name, accepted) ?? `accepted: ${listed(accepted)}` });
+        break;
+      }
+      case 'false schema': {
+        const name = String(path.at(-1));
+        add('unknown-parameter', path, `\`${short(name)}\` does not belong here${at}`, { found: name, help: 'leave it out' });
+        break;
+      }
+      case 'enum': {
+        const accepted = members(error);
+        if (error.propertyName !== undefined) {
+          const operation = (error.parentSchema as { readonly op?: string } | undefined)?.op;
+          add('unknown-parameter', [...path, error.propertyName], `unknown parameter \`${short(error.propertyName)}\`${at}${operation === undefined ? '' : ` of ${operation}`}`, {
+            found: error.propertyName, accepted, help: didYouMean(error.propertyName, accepted) ?? `accepted: ${listed(accepted)}`,
+          });
+          break;
+        }
+        const isOperation = where === 'operation.op' || /^tree\.log\[\d+\]\.op$/.test(where);
+        add(isOperation ? 'unknown-operation' : 'not-allowed', path, `\`${short(error.data)}\` is not ${isOperation ? 'an operation' : 'accepted'}${at}`, {
+          found: error.data, accepted, help: (typeof error.data === 'string' ? didYouMean(error.data, accepted) : undefined) ?? `accepted: ${listed(accepted)}`,
+        });
+        break;
+      }
+      case 'const':
+        add('not-allowed', path, `\`${short(error.data)}\` is not accepted${at}`, { found: error.data, accepted: [String(error.params['allowedValue'])], help: `accepted: ${String(error.params['allowedValue'])}` });
+        break;
+      case 'required': {
+        const name = String(error.params['missingProperty']);
+        add('missing', [...path, name], `\`${name}\` is missing${at}`, { help: `add \`${name}\`` });
+        break;
+      }
+      case 'type': {
+        const types = ([] as unknown[]).concat(error.params['type']).map(String);
+        add('wrong-type', path, `\`${short(error.data)}\` is a ${Array.isArray(error.data) ? 'list' : error.data === null ? 'null' : typeof error.data}${at}`, { found: error.data, accepted: types, help: `accepted: ${types.join(' or ')}` });
+        break;
+      }
+      case 'minimum':
+      case 'maximum':
+      case 'exclusiveMinimum':
+        add('out-of-bounds', path, `\`${short(error.data)}\` is out of bounds${at}`, { found: error.data, accepted: [boundsOf(error.parentSchema)], help: `accepted: ${boundsOf(error.parentSchema)}` });
+        break;
+      case 'pattern':
+        add(/date|Frost|Repotted/.test(where) ? 'bad-date' : 'bad-pattern', path, `\`${short(error.data)}\` has the wrong form${at}`, { found: error.data, help: `write it as ${String(error.parentSchema?.['description'] ?? error.params['pattern'])}` });
+        break;
+      case 'minProperties':
+      case 'maxProperties':
+      case 'minItems':
+      case 'maxItems':
+      case 'minLength':
+      case 'maxLength':
+      case 'uniqueItems':
+        add(error.keyword.startsWith('max') ? 'too-large' : 'not-allowed', path, `\`${short(error.data)}\` ${error.message ?? 'has the wrong size'}${at}`, { help: error.message ?? 'change its size' });
+        break;
+      case 'propertyNames':
+      case 'if':
+      case 'anyOf':
+      case 'oneOf':
+        break;
+      default:
+        add('not-allowed', path, `\`${short(error.data)}\` is not accepted${at}`, { help: error.message ?? error.keyword });
+    }
+  }
+  return issues;
+};

@@ -1,0 +1,49 @@
+import { distanceKm } from './distanceKm.js';
+import type { Station } from './station.js';
+
+const plain = (text: string): string =>
+  text.normalize('NFD').replace(/\p{Diacritic}/gu, '').toLowerCase().replace(/[^\p{Letter}\p{Number}]+/gu, ' ').trim();
+
+/**
+ * Stations whose name, id or country holds every word of a query.
+ *
+ * Use it behind a search box; accents and capitals do not matter. Names that begin with the query come first.
+ * @param query words in any order
+ * @param stations the stations to search
+ * @example findPlaces('zurich', places)
+ */
+export const findPlaces = (query: string, stations: readonly Station[]): readonly Station[] => {
+  const wanted = plain(query);
+  if (wanted === '') return [];
+  const words = wanted.split(' ');
+  const rank = (station: Station): number => {
+    const name = plain(station.name);
+    if (name === wanted || station.id === query) return 0;
+    if (name.startsWith(wanted)) return 1;
+    const text = ` ${name} ${plain(station.id)} ${plain(station.country)}`;
+    if (words.every((word) => text.includes(` ${word}`))) return 2;
+    return words.every((word) => text.includes(word)) ? 3 : 4;
+  };
+  return stations
+    .map((station) => ({ station, rank: rank(station) }))
+    .filter((found) => found.rank < 4)
+    .sort((a, b) => a.rank - b.rank || (a.station.id < b.station.id ? -1 : 1))
+    .map((found) => found.station);
+};
+
+/** A station and how far it is. */
+export interface NearPlace { readonly station: Station; readonly km: number }
+
+/**
+ * The stations nearest to a place, nearest first.
+ *
+ * @param latitude degrees
+ * @param longitude degrees
+ * @param stations the stations to search
+ * @param count how many are wanted
+ */
+export const nearestPlaces = (latitude: number, longitude: number, stations: readonly Station[], count: number): readonly NearPlace[] =>
+  stations
+    .map((station) => ({ station, km: distanceKm(latitude, longitude, station.latitude, station.longitude) }))
+    .sort((a, b) => a.km - b.km || (a.station.id < b.station.id ? -1 : 1))
+    .slice(0, count);

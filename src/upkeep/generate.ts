@@ -1,0 +1,53 @@
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { readFolder } from '../knowledge/read/readFolder.js';
+import { readFacts, readOperations } from '../knowledge/read/readWords.js';
+import { assessmentSchema } from './schemas/assessmentSchema.js';
+import { proposalSchema } from './schemas/proposalSchema.js';
+import { ruleSchema } from './schemas/ruleSchema.js';
+import type { Schema } from './schemas/schema.js';
+import { speciesSchema } from './schemas/speciesSchema.js';
+import { sharedSchemas } from './schemas/wordsSchema.js';
+import { typesOf } from './typesOf.js';
+import { validatorsOf } from './validatorsOf.js';
+
+/** Every file that follows from shared/: the schemas, and the types and validators of src/contract. */
+export const generated = async (root: string): Promise<ReadonlyMap<string, string>> => {
+  const shared = readFolder(root, 'shared');
+  const facts = readFacts(shared.get('facts'));
+  const operations = readOperations(shared.get('operations'));
+  const schemas: Readonly<Record<string, Schema>> = {
+    proposal: proposalSchema(facts, operations),
+    assessment: assessmentSchema(facts, operations),
+    species: speciesSchema(facts),
+    rule: ruleSchema(facts, operations),
+    ...sharedSchemas(),
+  };
+  const files = new Map<string, string>();
+  for (const [name, schema] of Object.entries(schemas)) files.set(`schemas/${name}.schema.json`, `${JSON.stringify(schema, undefined, 1)}\n`);
+  files.set('src/contract/types.generated.ts', await typesOf({ Proposal: schemas['proposal']!, Assessment: schemas['assessment']! }));
+  files.set('src/contract/validators.generated.ts', await validatorsOf({ proposal: schemas['proposal']! }));
+  return files;
+};
+
+/** The generated files that are not what they should be. */
+export const drifted = async (root: string): Promise<readonly string[]> => {
+  const late: string[] = [];
+  for (const [path, text] of await generated(root)) {
+    let found = '';
+    try {
+      found = readFileSync(join(root, path), 'utf8');
+    } catch {
+      found = '';
+    }
+    if (found !== text) late.push(path);
+  }
+  return late;
+};
+
+export const writeGenerated = async (root: string): Promise<void> => {
+  for (const [path, text] of await generated(root)) {
+    mkdirSync(join(root, path, '..'), { recursive: true });
+    writeFileSync(join(root, path), text);
+  }
+};

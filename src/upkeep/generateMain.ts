@@ -1,0 +1,3 @@
+import { writeGenerated } from './generate.js';
+
+await writeGenerated(process.cwd());

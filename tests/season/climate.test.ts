@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import { climateOf } from '../../src/season/climate.js';
+import { climateYear } from '../../src/season/climateYear.js';
+import { isoOf } from '../../src/season/day.js';
+import { dayOfSeason } from '../../src/season/growingYear.js';
+import { lowland, stations } from './stations.js';
+
+const low = [1, 1, 3, 5, 9, 12, 14, 13, 11, 8, 4, 2];
+const high = [6, 7, 11, 15, 19, 21, 23, 23, 20, 15, 10, 7];
+
+describe('the climate of a place', () => {
+  it('takes own normals before anything else', () => {
+    const climate = climateOf({ latitude: 35.7, longitude: 139.7, place: 'sapporo-japan', monthlyMinC: low, monthlyMaxC: high }, stations);
+    expect(climate).toMatchObject({ quality: 'normals', latitude: 35.7, minC: low, maxC: high });
+  });
+
+  it('takes the named station next, even where the garden is elsewhere', () => {
+    expect(climateOf({ latitude: 35.7, longitude: 139.7, place: 'sapporo-japan' }, stations).station?.id).toBe('sapporo-japan');
+  });
+
+  it('says so where the named station does not exist, and goes on', () => {
+    const climate = climateOf({ latitude: 35.7, longitude: 139.7, place: 'atlantis' }, stations);
+    expect(climate.notes).toContain('unknown-place');
+    expect(climate.station?.id).toBe('tokyo-japan');
+  });
+
+  it('takes the nearest station within 120 km, and none beyond', () => {
+    expect(climateOf({ latitude: 35.2, longitude: 139.3 }, stations).station?.id).toBe('tokyo-japan');
+    expect(climateOf({ latitude: 51, longitude: 3.7 }, stations).quality).toBe('latitude');
+  });
+
+  it('is surer near a station than far from it', () => {
+    const near = climateOf({ latitude: 35.68, longitude: 139.77, elevationM: 25 }, stations);
+    const far = climateOf({ latitude: 36.5, longitude: 139.3, elevationM: 25 }, stations);
+    expect(near.plusMinusDays).toBe(10);
+    expect(far.plusMinusDays).toBeGreaterThan(near.plusMinusDays);
+  });
+
+  it('is colder up the hill by 6.5 C per km, and refuses a station 600 m below', () => {
+    const at = (elevationM: number) => climateOf({ latitude: 35.68, longitude: 139.77, elevationM }, stations);
+    const valley = at(25);
+    const hill = at(425);
+    expect((valley.minC?.[0] ?? 0) - (hill.minC?.[0] ?? 0)).toBeCloseTo(2.6, 5);
+    expect(hill.notes).toContain('station-height-corrected');
+    expect(hill.lastFrost).toBeUndefined();
+    expect(at(900).quality).toBe('latitude');
+  });
+
+  it('says that the height is unknown where station or garden lacks it, and widens the error', () => {
+    const climate = climateOf({ latitude: 50.1, longitude: 8.68, elevationM: 112 }, stations);
+    expect(climate.station?.name).toBe('Frankfurt');
+    expect(climate.notes).toContain('station-height-unknown');
+    expect(climate.plusMinusDays).toBeGreaterThan(10);
+  });
+
+  it('fits a curve to two frost dates where no station is near, and keeps the dates', () => {
+    const climate = climateOf(lowland, stations);
+    expect(climate).toMatchObject({ quality: 'frost-dates', lastFrost: '04-20', firstFrost: '10-28' });
+    const year = climateYear(climate);
+    if (year === undefined || typeof year.frost !== 'object') throw new Error('no frost');
+    // The smoothed minimum is about 5.45 C on both.
+    expect(year.minC[year.frost.last]).toBeCloseTo(5.45, 0);
+    expect(year.minC[year.frost.first]).toBeCloseTo(5.45, 0);
+    expect(isoOf(dayOfSeason(2025, year.frost.last, false))).toBe('2026-04-20');
+  });
+
+  it('believes stated frosts over a station', () => {
+    const climate = climateOf({ latitude: 45, longitude: -93.2, lastFrost: '05-20', firstFrost: '09-20' }, stations);
+    expect(climate).toMatchObject({ quality: 'station', lastFrost: '05-20', firstFrost: '09-20' });
+    expect(climate.notes).toContain('frost-dates-given');
+  });
+
+  it('fits frosts south of the equator the right way round', () => {
+    const south = climateYear(climateOf({ latitude: -43, longitude: 100, lastFrost: '10-20', firstFrost: '04-28' }, []));
+    expect(south?.south).toBe(true);
+    expect(south?.meanC[30] ?? 99).toBeLessThan(south?.meanC[200] ?? 0);
+  });
+
+  it('tells the hemisphere from normals alone', () => {
+    const turned = [...low.slice(6), ...low.slice(0, 6)];
+    const turnedHigh = [...high.slice(6), ...high.slice(0, 6)];
+    expect(climateYear(climateOf({ monthlyMinC: low, monthlyMaxC: high }, []))?.south).toBe(false);
+    expect(climateYear(climateOf({ monthlyMinC: turned, monthlyMaxC: turnedHigh }, []))?.south).toBe(true);
+  });
+
+  it('is an estimate from latitude alone, and unknown from nothing', () => {
+    expect(climateOf({ latitude: 51 }, stations)).toMatchObject({ quality: 'latitude', notes: ['latitude-only'] });
+    expect(climateOf(undefined, stations)).toMatchObject({ quality: 'none', notes: ['no-place'] });
+    expect(climateOf({ region: 'BE' }, stations).quality).toBe('none');
+    expect(climateOf({ lastFrost: '04-20' }, stations).quality).toBe('none');
+  });
+
+  it('refuses a frost date that is none', () => {
+    expect(() => climateOf({ latitude: 51, lastFrost: '04-31', firstFrost: '10-28' }, [])).toThrow(RangeError);
+  });
+
+  it('assumes a usual daily swing where only minima are told, and says so', () => {
+    const climate = climateOf({ latitude: 51, monthlyMinC: low }, []);
+    expect(climate.notes).toContain('swing-assumed');
+    expect(climate.maxC?.[0]).toBeCloseTo(10.6, 5);
+  });
+});
