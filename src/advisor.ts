@@ -5,23 +5,31 @@ import { cautionsOf } from './advice/cautions.js';
 import { expectationsOf } from './advice/expectations.js';
 import { findingsOf } from './advice/findings.js';
 import { followUpsOf } from './advice/followUps.js';
-import { judgeOf } from './advice/judge.js';
+import { type Judged, judgeOf } from './advice/judge.js';
 import { noticesOf } from './advice/notices.js';
 import { type Places, prepare } from './advice/prepare.js';
 import { pruningsOf } from './advice/prunings.js';
 import { questionsOf } from './advice/questions.js';
 import { summaryOf } from './advice/summary.js';
+import { windowsOf } from './advice/windows.js';
 import type { Assessment, Proposal } from './contract/types.generated.js';
 import { residualsOf } from './engine/residuals.js';
+import type { Judgement } from './engine/verdict.js';
 import { checkProposal } from './knowledge/checkProposal.js';
 import { SparebudError } from './knowledge/error.js';
 import { findSpecies, type Found } from './knowledge/findSpecies.js';
-import type { Knowledge } from './knowledge/knowledge.js';
+import type { Knowledge, Verdict } from './knowledge/knowledge.js';
+import { climatesAt } from './season/climatesAt.js';
 import type { Station } from './season/station.js';
 
 export interface AdvisorOptions {
   /** Bundled stations, from `sparebud/places`; without them a place is known by its own normals, frost dates or latitude. */
   readonly places?: readonly Station[];
+}
+
+/** The verdict alone, with the rules that fired. */
+export interface VerdictOnly extends Judgement {
+  readonly rules: readonly { readonly rule: string; readonly verdict: Verdict; readonly fires: 'certainly' | 'possibly' }[];
 }
 
 /** Answers questions about trees from one body of knowledge. */
@@ -35,6 +43,13 @@ export interface Advisor {
    * @throws SparebudError with every issue at once where the proposal cannot be understood
    */
   readonly assess: (proposal: unknown) => Promise<Assessment>;
+  /**
+   * The verdict of a proposal and the rules it rests on, without advice.
+   *
+   * Use it for many proposals at once: it costs a fraction of `assess`, and says the same verdict.
+   * @throws SparebudError as `assess` does
+   */
+  readonly verdict: (proposal: unknown) => Promise<VerdictOnly>;
   /** The species that a name means; plain, for a field that is typed into. */
   readonly findSpecies: (name: string) => Found;
 }
@@ -50,14 +65,18 @@ export interface Advisor {
  */
 export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}): Advisor => {
   const residuals = residualsOf(knowledge);
-  const places: Places = { stations: options.places ?? [], climates: new Map() };
+  const places: Places = { stations: options.places ?? [], climateAt: climatesAt(options.places ?? []) };
+
+  const judged = async (written: unknown): Promise<Judged> => {
+    const proposal = checkProposal(written, knowledge);
+    const prepared = prepare(proposal, knowledge, places);
+    const { rules } = await residuals(proposal.operation.op, prepared.variant, prepared.asked.traits);
+    return await judgeOf(prepared, rules, proposal.ignore)();
+  };
 
   const judgeOtherOf = (proposal: Proposal): JudgeOther => async (operation) => {
     try {
-      const other = checkProposal({ ...proposal, operation }, knowledge);
-      const prepared = prepare(other, knowledge, places);
-      const { rules } = await residuals(other.operation.op, prepared.variant, prepared.asked.traits);
-      return await judgeOf(prepared, rules, proposal.ignore)();
+      return await judged({ ...proposal, operation });
     } catch (cause) {
       if (cause instanceof SparebudError) return undefined;
       throw cause;
@@ -70,32 +89,37 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
     const { asked, species, variant } = prepared;
     const { rules, cautions, followUps } = await residuals(proposal.operation.op, variant, asked.traits);
     const judge = judgeOf(prepared, rules, proposal.ignore);
-    const judged = await judge();
-    const findings = findingsOf(judged, knowledge, species);
+    const own = await judge();
+    const findings = findingsOf(own, knowledge, species);
     const judgeOther = judgeOtherOf(proposal);
     return {
       schema: 'assessment/1',
       ...(proposal.id === undefined ? {} : { id: proposal.id }),
       proposal: proposal as unknown as Assessment['proposal'],
-      verdict: judged.verdict,
-      range: [...judged.range],
-      settled: judged.settled,
-      summary: summaryOf(judged, [...findings], knowledge),
+      verdict: own.verdict,
+      range: [...own.range],
+      settled: own.settled,
+      summary: summaryOf(own, [...findings], knowledge),
       findings: [...findings],
-      assumed: [...(await assumptionsOf(judged, judge, rules, knowledge))],
-      questions: [...(await questionsOf(judged, judge, knowledge))] as Assessment['questions'],
+      assumed: [...(await assumptionsOf(own, judge, rules, knowledge))],
+      questions: [...(await questionsOf(own, judge, knowledge))] as Assessment['questions'],
       changes: [],
-      windows: [],
-      alternatives: [...(await alternativesOf(judged, proposal, knowledge, judgeOther))],
-      expect: expectationsOf(asked, judged.facts.read),
-      after: [...(await followUpsOf(followUps, asked, judged.facts.read))],
+      windows: [...(await windowsOf(own, judge, prepared))],
+      alternatives: [...(await alternativesOf(own, proposal, knowledge, judgeOther))],
+      expect: expectationsOf(asked, own.facts.read),
+      after: [...(await followUpsOf(followUps, asked, own.facts.read))],
       prunings: [...(await pruningsOf(proposal, knowledge, judgeOther))],
-      cautions: await cautionsOf(cautions, judged.facts.read, knowledge),
-      notices: [...noticesOf(prepared, judged, rules)],
-      basis: basisOf(prepared, judged, rules),
+      cautions: await cautionsOf(cautions, own.facts.read, knowledge),
+      notices: [...noticesOf(prepared, own, rules)],
+      basis: basisOf(prepared, own, rules),
       ...(proposal.meta === undefined ? {} : { meta: proposal.meta }),
     };
   };
 
-  return { knowledge, assess, findSpecies: (name) => findSpecies(knowledge, name) };
+  const verdict = async (written: unknown): Promise<VerdictOnly> => {
+    const own = await judged(written);
+    return { verdict: own.verdict, range: own.range, settled: own.settled, rules: own.fired.map(({ residual, fires }) => ({ rule: residual.rule.id, verdict: residual.rule.verdict, fires })) };
+  };
+
+  return { knowledge, assess, verdict, findSpecies: (name) => findSpecies(knowledge, name) };
 };

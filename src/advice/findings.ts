@@ -67,10 +67,12 @@ const findingOf = (fired: Fired<Rule>, read: Read, knowledge: Knowledge, species
 const stakes: readonly Rule['costs'][] = ['tree', 'branch', 'flowers', 'time', 'looks'];
 const strengths: readonly Strength[] = ['strong', 'fair', 'weak'];
 
-/** The findings, worst first; a milder one is left out where a worse rule that covers it fires for certain. */
+/** The findings, worst first. Left out: a milder one where a worse rule that covers it fires for certain, and one that only might fire where it could not make the verdict worse. */
 export const findingsOf = (judged: Judged, knowledge: Knowledge, species: Species): readonly Finding[] => {
   const covered = new Set(judged.fired.filter((each) => each.fires === 'certainly' && each.firm).flatMap((each) => each.residual.rule.covers));
-  const findings = judged.fired.filter((each) => !covered.has(each.residual.rule.id)).map((each) => findingOf(each, judged.facts.read, knowledge, species));
+  const findings = judged.fired
+    .filter((each) => !covered.has(each.residual.rule.id) && (each.fires === 'certainly' || severity(each.residual.rule.verdict) > severity(judged.range[0])))
+    .map((each) => findingOf(each, judged.facts.read, knowledge, species));
   const order = (finding: Finding): readonly number[] => [finding.fires === 'certainly' ? 0 : 1, -severity(finding.verdict), stakes.indexOf(finding.costs), strengths.indexOf(finding.strength)];
   return findings.sort((a, b) => {
     const [x, y] = [order(a), order(b)];

@@ -3,9 +3,10 @@ import type { Asked } from '../facts/asked.js';
 import { type Issue, SparebudError } from '../knowledge/error.js';
 import { findSpecies, type Found } from '../knowledge/findSpecies.js';
 import type { Knowledge, Species, Trait, Value } from '../knowledge/knowledge.js';
-import { seasonCalendar, type SeasonTraits, type Sighting, type Standing, type Phase } from '../season/calendar.js';
-import { type Climate, climateOf } from '../season/climate.js';
-import { dayOf } from '../season/day.js';
+import { type Calendar, seasonCalendar, type SeasonTraits, type Sighting, type Standing, type Phase } from '../season/calendar.js';
+import type { climatesAt } from '../season/climatesAt.js';
+import type { Where } from '../season/climateShape.js';
+import { type Day, dayOf } from '../season/day.js';
 import { type SeasonOn, seasonFromSighting, seasonOn } from '../season/standing.js';
 import type { Station } from '../season/station.js';
 
@@ -17,6 +18,8 @@ export interface Prepared {
   readonly renamedFrom?: string;
   /** What the traits depend on: residual rules are kept by it. */
   readonly variant: string;
+  /** The same question on another day; a phase that was told stands as a sighting of its own day. */
+  readonly on: (day: Day) => Asked;
 }
 
 const speciesIssue = (found: Exclude<Found, { kind: 'found' }>, path: string, asked: string): Issue =>
@@ -54,19 +57,9 @@ const sightingsOf = (proposal: Proposal): readonly Sighting[] =>
 
 export interface Places {
   readonly stations: readonly Station[];
-  readonly climates: Map<string, Climate>;
+  /** The climate of a place; the same object each time, since calendars are kept by it. */
+  readonly climateAt: ReturnType<typeof climatesAt>;
 }
-
-/** One climate object a place, since calendars are kept by it. */
-const keptClimate = (where: Proposal['where'], places: Places): Climate => {
-  const key = JSON.stringify(where ?? null);
-  const kept = places.climates.get(key);
-  if (kept !== undefined) return kept;
-  if (places.climates.size >= 500) places.climates.clear();
-  const climate = climateOf(where as Parameters<typeof climateOf>[0], places.stations);
-  places.climates.set(key, climate);
-  return climate;
-};
 
 /**
  * Makes a checked proposal ready.
@@ -86,22 +79,40 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
   if (place !== undefined && !places.stations.some((station) => station.id === place)) {
     throw new SparebudError([{ code: 'unknown-place', path: 'where.place', message: `unknown place \`${place.slice(0, 80)}\` in \`where.place\``, found: place, help: 'look it up with `sparebud places`, or tell latitude and longitude' }]);
   }
-  const climate = keptClimate(proposal.where, places);
-  const day = proposal.date === undefined ? undefined : dayOf(proposal.date);
-  const seen = sightingsOf(proposal);
+  const climate = places.climateAt(proposal.where as Where | undefined);
   const seasonal = seasonTraits(traits);
-  const kept = new Map<string, SeasonOn | undefined>();
-  const season = (phase: string | undefined, standing: string): SeasonOn | undefined => {
-    const key = `${phase ?? ''}|${standing}`;
-    if (kept.has(key)) return kept.get(key);
-    const sightings = phase === undefined || day === undefined ? seen : [...seen, { phase: phase as Phase, day }];
-    const on = day !== undefined ? seasonOn(seasonCalendar(climate, seasonal, day, sightings, standing as Standing), day) : phase !== undefined ? seasonFromSighting(seasonal, phase as Phase) : undefined;
-    kept.set(key, on);
-    return on;
+  const seen = sightingsOf(proposal);
+  const calendarsOf = (sightings: readonly Sighting[]): ((standing: string, around: Day) => Calendar) => {
+    const kept = new Map<string, Calendar>();
+    return (standing, around) => {
+      const calendar = kept.get(standing) ?? seasonCalendar(climate, seasonal, around, sightings, standing as Standing);
+      kept.set(standing, calendar);
+      return calendar;
+    };
+  };
+  /* One calendar answers every day; only a phase that is tried out makes another. */
+  const seasonOf = (day: Day | undefined, sightings: readonly Sighting[], calendarOf: ReturnType<typeof calendarsOf>): Asked['season'] => {
+    const kept = new Map<string, SeasonOn | undefined>();
+    return (phase, standing) => {
+      const key = `${phase ?? ''}|${standing}`;
+      if (kept.has(key)) return kept.get(key);
+      const on =
+        day === undefined ? (phase === undefined ? undefined : seasonFromSighting(seasonal, phase as Phase))
+        : seasonOn(phase === undefined ? calendarOf(standing, day) : seasonCalendar(climate, seasonal, day, [...sightings, { phase: phase as Phase, day }], standing as Standing), day);
+      kept.set(key, on);
+      return on;
+    };
   };
   const operation = knowledge.operations[proposal.operation.op]!;
+  const day = proposal.date === undefined ? undefined : dayOf(proposal.date);
+  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, season: seasonOf(day, seen, calendarsOf(seen)), tried: new Map() };
+  const { phase: told, ...tree } = proposal.tree;
+  const elsewhen: Proposal = { ...proposal, tree };
+  const later = told === undefined || day === undefined ? seen : [...seen, { phase: told, day }];
+  const laterCalendars = calendarsOf(later);
   return {
-    asked: { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, season, tried: new Map() },
+    asked,
+    on: (other) => (other === day ? asked : { ...asked, proposal: elsewhen, day: other, season: seasonOf(other, later, laterCalendars) }),
     species,
     ...(stock === undefined ? {} : { rootstock: stock }),
     ...(renamed ? { renamedFrom: proposal.tree.species } : {}),

@@ -41,6 +41,7 @@ const numberBuckets = (fact: string, word: FactWord | undefined, tests: readonly
     stands,
     of: (value) => 1 << bucketOf(value as number),
     among: (value) => {
+      if (Array.isArray(value.among)) return (value.among as readonly number[]).reduce((mask, each) => mask | (1 << bucketOf(each)), 0);
       const span = value.among as Span | undefined;
       const least = Math.max(word?.bounds?.[0] ?? -Infinity, span?.atLeast ?? -Infinity);
       const most = Math.min(word?.bounds?.[1] ?? Infinity, span?.atMost ?? Infinity);

@@ -15,7 +15,7 @@ export const healingRate = (read: Read, asked: Asked): { readonly leastMm: numbe
     return { leastMm: each * 0.7, mostMm: each * 1.3, state: 'known' };
   }
   const [place, vigour] = [read('tree.growing'), read('tree.vigour')];
-  const [least, most] = asked.traits['healing.ingrowthMm']?.is as readonly [number, number];
+  const [least, most] = (asked.traits['healing.ingrowthMm']?.is ?? [1, 2]) as readonly [number, number];
   const factor = (growing.growing[place.value as string] ?? 1) * (growing.vigour[vigour.value as string] ?? 1);
   const state = place.state === 'assumed' || vigour.state === 'assumed' ? 'assumed' : 'known';
   return { leastMm: least * factor, mostMm: most * factor, state };

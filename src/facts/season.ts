@@ -1,3 +1,4 @@
+import { isoOf } from '../season/day.js';
 import type { Range } from '../season/standing.js';
 import type { Asked, Derive, Read } from './asked.js';
 import { type FactValue, known, unknown } from './factValue.js';
@@ -57,7 +58,7 @@ export const seasonFacts: Readonly<Record<string, Derive>> = {
   'disease.inSeason': (read, asked) => {
     const risks = asked.traits['pruning.diseaseRisks']?.is as readonly string[] | undefined;
     const region = read('place.region');
-    const date = asked.proposal.date?.slice(5);
+    const date = asked.day === undefined ? undefined : isoOf(asked.day).slice(5);
     const here = asked.knowledge.alerts.filter((alert) => risks?.includes(alert.disease));
     if (here.length === 0) return known([], 'worked-out');
     const inSeason = here.filter((alert) => date === undefined || (alert.from <= alert.to ? alert.from <= date && date <= alert.to : alert.from <= date || date <= alert.to));

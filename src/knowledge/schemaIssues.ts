@@ -31,7 +31,7 @@ const short = (value: unknown): string => {
 const listed = (accepted: readonly string[]): string => (accepted.length > 14 ? `${accepted.slice(0, 12).join(', ')} … (${accepted.length} in all)` : accepted.join(', '));
 
 const unknownWord = (pointer: string, name: string): { readonly code: IssueCode; readonly kind: string } => {
-  if (/\/traits$/.test(pointer)) return { code: 'unknown-trait', kind: 'trait' };
+  if (pointer.endsWith('/traits')) return { code: 'unknown-trait', kind: 'trait' };
   if (/\/(when|unless|any|all|given)\b/.test(pointer)) return { code: 'unknown-fact', kind: 'fact' };
   if (/^\/operation$|^\/tree\/log\/\d+$/.test(pointer)) return { code: 'unknown-parameter', kind: 'parameter' };
   return { code: 'unknown-field', kind: name };

@@ -2,7 +2,10 @@ import type { Climate } from './climate.js';
 import { climateYear } from './climateYear.js';
 import type { ClimateYear } from './climateYear.js';
 import type { Day } from './day.js';
+import { frozen } from './frozen.js';
 import { inGrowingYear } from './growingYear.js';
+import { rootRun } from './rootRun.js';
+import type { RootRun } from './rootRun.js';
 import type { SeasonTraits, Sighting, Standing } from './seasonTraits.js';
 import { turningPoints } from './turningPoints.js';
 import type { TurningPoints } from './turningPoints.js';
@@ -21,6 +24,7 @@ export interface Calendar {
   /** Undefined where the place has no known temperatures. */
   readonly climateYear: ClimateYear | undefined;
   readonly ordinary: TurningPoints | undefined;
+  readonly rootRun: RootRun;
   readonly moved: Readonly<Record<number, TurningPoints>>;
   readonly sightings: readonly Sighting[];
   readonly plusMinusDays: number;
@@ -48,17 +52,19 @@ export const seasonCalendar = (
   const year = inGrowingYear(aroundDay, place?.south ?? (climate.latitude ?? 1) < 0).year;
   const notes = [...climate.notes, ...(model?.notes ?? []),
     ...(underCover ? ['under-cover'] : standing === 'cold-frame' ? ['cold-frame'] : [])];
-  const seen = [...sightings].sort((a, b) => a.day - b.day || (a.phase < b.phase ? -1 : 1));
+  const roots = place && rootRun(place.meanC, traits);
+  // Copies: the calendar is frozen, what the caller gave is not.
+  const seen = sightings.map((one) => ({ ...one })).sort((a, b) => a.day - b.day || (a.phase < b.phase ? -1 : 1));
   if (place === undefined || model === undefined || underCover || model.steps.length === 0) {
-    return Object.freeze({
-      climate, traits, standing, year, climateYear: place, ordinary: underCover ? undefined : model, moved: {}, sightings: seen,
+    return frozen({
+      climate, traits: { ...traits }, standing, year, climateYear: place, ordinary: underCover ? undefined : model, rootRun: roots, moved: {}, sightings: seen,
       plusMinusDays: climate.plusMinusDays, notes,
     });
   }
   const read = withDailyReadings(place, traits, model, climate.daily ?? []);
   const { ordinary, moved, notes: more } = movedBySightings(model, read, seen, place.south);
-  return Object.freeze({
-    climate, traits, standing, year, climateYear: place, ordinary, moved, sightings: seen,
+  return frozen({
+    climate, traits: { ...traits }, standing, year, climateYear: place, ordinary, rootRun: roots, moved, sightings: seen,
     plusMinusDays: Math.max(...ordinary.steps.map((step) => step.plusMinusDays)),
     notes: [...notes, ...more],
   });

@@ -26,11 +26,11 @@ const fromNormals = (where: Where): Climate | undefined => {
   if (minC === undefined && maxC === undefined) return undefined;
   const both = minC !== undefined && maxC !== undefined;
   return {
-    minC: minC ?? (maxC ?? []).map((value) => value - usualSwingC),
-    maxC: maxC ?? (minC ?? []).map((value) => value + usualSwingC),
+    minC: [...(minC ?? (maxC ?? []).map((value) => value - usualSwingC))],
+    maxC: [...(maxC ?? (minC ?? []).map((value) => value + usualSwingC))],
     quality: 'normals',
     plusMinusDays: both ? 10 : 14,
-    notes: both ? ['normals-given'] : ['normals-given', 'swing-assumed'],
+    notes: ['normals-given', ...(both ? [] : ['swing-assumed']), ...(fits(where.latitude, 90) ? [] : ['latitude-assumed'])],
   };
 };
 
@@ -38,7 +38,7 @@ const fromStation = (station: Station, km: number, where: Where, chosen: boolean
   const known = where.elevationM !== undefined && station.elevationM !== undefined;
   const rise = known ? (where.elevationM ?? 0) - (station.elevationM ?? 0) : 0;
   const corrected = Math.abs(rise) >= 50;
-  const shift = (means: readonly number[]): readonly number[] => (corrected ? means.map((value) => value - lapseCPerM * rise) : means);
+  const shift = (means: readonly number[]): readonly number[] => means.map((value) => (corrected ? value - lapseCPerM * rise : value));
   const notes = [chosen ? 'place-chosen' : 'station-used'];
   if (corrected) notes.push('station-height-corrected');
   if (!known && !chosen) notes.push('station-height-unknown');
@@ -91,7 +91,7 @@ export const climateOf = (where: Where | undefined, stations: readonly Station[]
     ...(latitude !== undefined ? { latitude } : {}),
     ...(where.lastFrost === undefined ? {} : { lastFrost: where.lastFrost }),
     ...(where.firstFrost === undefined ? {} : { firstFrost: where.firstFrost }),
-    ...(where.daily === undefined || where.daily.length === 0 ? {} : { daily: where.daily }),
+    ...(where.daily === undefined || where.daily.length === 0 ? {} : { daily: where.daily.map((one) => ({ ...one })) }),
     notes: [...notes, ...found.notes,
       ...(where.lastFrost === undefined && where.firstFrost === undefined ? [] : ['frost-dates-given']),
       ...(where.daily === undefined || where.daily.length === 0 ? [] : ['daily-readings-used'])],

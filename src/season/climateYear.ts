@@ -2,6 +2,7 @@ import { autumnDate } from './autumnDate.js';
 import type { Climate } from './climateShape.js';
 import { daylength } from './daylength.js';
 import { frostDates, frostThreshold } from './frostDates.js';
+import { frozen } from './frozen.js';
 import { fromMidwinter, midwinter, seasonDayOf } from './growingYear.js';
 import { nightSpread } from './nightSpread.js';
 import { smoothYear } from './smoothYear.js';
@@ -83,7 +84,7 @@ export const climateYear = (climate: Climate): ClimateYear | undefined => {
   if (climate.minC === undefined || climate.maxC === undefined) return undefined;
   const before = kept.get(climate);
   if (before !== undefined) return before;
-  const year = work(climate, climate.minC, climate.maxC);
+  const year = frozen(work(climate, climate.minC, climate.maxC));
   kept.set(climate, year);
   return year;
 };

@@ -30,16 +30,18 @@ export const yearAndYearDay = (day: Day): { readonly year: number; readonly year
   return { year: date.getUTCFullYear(), yearDay: yearDayOf(date.getUTCMonth() + 1, date.getUTCDate()) };
 };
 
+const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+
+/** Day number of 1 January by the Gregorian rule; a year of days asks for thousands of these, so no Date is made. */
+const newYear = (year: number): Day =>
+  365 * (year - 1970) + Math.floor((year - 1969) / 4) - Math.floor((year - 1901) / 100) + Math.floor((year - 1601) / 400);
+
 /** The day number of a place in the model's year, in a given year; places beyond the year run on into the next. */
 export const dayAt = (year: number, yearDay: number): Day => {
   const whole = Math.floor(yearDay);
   const inYear = wrapYear(whole);
   const actualYear = year + (whole - inYear) / daysInYear;
-  let month = 11;
-  while (month > 0 && (monthStarts[month] ?? 0) > inYear) month -= 1;
-  const at = new Date(0);
-  at.setUTCFullYear(actualYear, month, inYear - (monthStarts[month] ?? 0) + 1);
-  return Math.round(at.getTime() / 86_400_000);
+  return newYear(actualYear) + inYear + (inYear > 58 && isLeap(actualYear) ? 1 : 0);
 };
 
 /**

@@ -250,3 +250,23 @@ describe("this year's own readings", () => {
     expect(cold.nightC).toEqual({ value: -7.5, atLeast: -7.5, atMost: -7.5, sure: true });
   });
 });
+
+describe('a calendar', () => {
+  it('leaves what it was given as it was', () => {
+    const where = { latitude: 51, monthlyMinC: [1, 1, 3, 5, 9, 12, 14, 13, 11, 8, 4, 2], monthlyMaxC: [6, 7, 11, 15, 19, 21, 23, 23, 20, 15, 10, 7], daily: [{ date: '2026-02-03', minC: -7, maxC: 1 }] };
+    const traits: SeasonTraits = { model: 'deciduous' };
+    const seen = [{ phase: 'bud-swell' as const, day: dayOf('2026-03-20') }, { phase: 'dormant' as const, day: dayOf('2026-02-20') }];
+    seasonCalendar(climateOf(where, stations), traits, dayOf('2026-03-01'), seen);
+    for (const given of [where, where.monthlyMinC, where.daily, where.daily[0], traits, seen, seen[0], stations[0], stations[0]?.minC]) expect(Object.isFrozen(given)).toBe(false);
+    expect(seen[0]?.phase).toBe('bud-swell');
+  });
+
+  it('is plain and frozen to the core, and survives being copied as JSON', () => {
+    const calendar = calendarAt(lowland, deciduous, [['bud-swell', '2026-02-25']]);
+    expect(Object.isFrozen(calendar)).toBe(true);
+    expect(Object.isFrozen(calendar.ordinary?.steps[0])).toBe(true);
+    expect(Object.isFrozen(calendar.climateYear?.minC)).toBe(true);
+    const copy = JSON.parse(JSON.stringify(calendar)) as typeof calendar;
+    expect(seasonOn(copy, dayOf('2026-03-05'))).toEqual(seasonOn(calendar, dayOf('2026-03-05')));
+  });
+});

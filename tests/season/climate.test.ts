@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { climateOf } from '../../src/season/climate.js';
+import { climatesAt } from '../../src/season/climatesAt.js';
 import { climateYear } from '../../src/season/climateYear.js';
 import { isoOf } from '../../src/season/day.js';
 import { dayOfSeason } from '../../src/season/growingYear.js';
@@ -83,6 +84,10 @@ describe('the climate of a place', () => {
     expect(climateYear(climateOf({ monthlyMinC: turned, monthlyMaxC: turnedHigh }, []))?.south).toBe(true);
   });
 
+  it('says that a latitude is assumed where normals come without one', () => {
+    expect(climateOf({ monthlyMinC: low, monthlyMaxC: high }, []).notes).toEqual(['normals-given', 'latitude-assumed']);
+  });
+
   it('is an estimate from latitude alone, and unknown from nothing', () => {
     expect(climateOf({ latitude: 51 }, stations)).toMatchObject({ quality: 'latitude', notes: ['latitude-only'] });
     expect(climateOf(undefined, stations)).toMatchObject({ quality: 'none', notes: ['no-place'] });
@@ -98,5 +103,24 @@ describe('the climate of a place', () => {
     const climate = climateOf({ latitude: 51, monthlyMinC: low }, []);
     expect(climate.notes).toContain('swing-assumed');
     expect(climate.maxC?.[0]).toBeCloseTo(10.6, 5);
+  });
+});
+
+describe('a keeper of climates', () => {
+  it('gives the same object for the same place, however it is written, and another for another', () => {
+    const climateAt = climatesAt(stations);
+    const first = climateAt({ latitude: 51, lastFrost: '04-20', firstFrost: '10-28' });
+    expect(climateAt({ firstFrost: '10-28', lastFrost: '04-20', latitude: 51 })).toBe(first);
+    expect(climateAt({ latitude: 51.1, lastFrost: '04-20', firstFrost: '10-28' })).not.toBe(first);
+    expect(climateAt(undefined)).toBe(climateAt(undefined));
+    expect(first).toEqual(climateOf({ latitude: 51, lastFrost: '04-20', firstFrost: '10-28' }, stations));
+  });
+
+  it('forgets the place asked for longest ago, and works it out again the same', () => {
+    const climateAt = climatesAt([]);
+    const first = climateAt({ latitude: 1 });
+    for (let i = 0; i < 300; i += 1) climateAt({ latitude: 2 + i / 10 });
+    expect(climateAt({ latitude: 1 })).not.toBe(first);
+    expect(climateAt({ latitude: 1 })).toEqual(first);
   });
 });

@@ -13,14 +13,12 @@ const monthMeans = (year: readonly number[]): readonly number[] => {
 };
 
 describe('a smooth year', () => {
-  it('averages to the months it came from, within half a degree at every bundled station', () => {
-    for (const station of stations) {
-      monthMeans(smoothYear(station.minC)).forEach((mean, month) => {
-        expect(Math.abs(mean - (station.minC[month] ?? 0)), `${station.id} month ${month + 1}`).toBeLessThan(1.2);
-      });
-      const all = smoothYear(station.maxC).reduce((sum, value) => sum + value, 0) / 365;
-      expect(all).toBeCloseTo(station.maxC.reduce((sum, value, month) => sum + value * (monthLengths[month] ?? 0), 0) / 365, 0);
-    }
+  it('averages to the months it came from: within a fifth of a degree on average, 1.3 at worst, at every bundled station', () => {
+    const off = stations.flatMap((station) => [station.minC, station.maxC].flatMap((means) =>
+      monthMeans(smoothYear(means)).map((mean, month) => Math.abs(mean - (means[month] ?? Number.NaN)))));
+    expect(off).toHaveLength(stations.length * 24);
+    expect(off.reduce((sum, one) => sum + one, 0) / off.length).toBeLessThan(0.2);
+    expect(Math.max(...off)).toBeLessThan(1.3);
   });
 
   it('gives back a wave of one, two or three swings exactly', () => {

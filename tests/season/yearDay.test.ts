@@ -21,6 +21,15 @@ describe("the model's year of 365 days", () => {
     expect(wrapYear(-1)).toBe(364);
   });
 
+  it('finds every day of two leap cycles and of the years around 1900 and 2000 again', () => {
+    for (const [from, to] of [['1896-01-01', '1904-12-31'], ['1996-01-01', '2004-12-31'], ['2096-01-01', '2104-12-31']] as const) {
+      for (let day = dayOf(from); day <= dayOf(to); day += 1) {
+        const { year, yearDay } = yearAndYearDay(day);
+        expect(dayAt(year, yearDay)).toBe(new Date(day * 86_400_000).toISOString().endsWith('-02-29T00:00:00.000Z') ? day - 1 : day);
+      }
+    }
+  });
+
   it.each(['02-30', '13-01', '00-10', '4-1', '04-31', ''])('refuses `%s`', (text) => {
     expect(() => yearDayOfText(text)).toThrow(RangeError);
   });

@@ -1,0 +1,44 @@
+import type { Assessment } from '../contract/types.generated.js';
+import { severity } from '../engine/verdict.js';
+import type { Verdict } from '../knowledge/knowledge.js';
+import { type Day, isoOf } from '../season/day.js';
+import type { Judge, Judged } from './judge.js';
+import type { Prepared } from './prepare.js';
+
+type Window = Assessment['windows'][number];
+
+/** How far ahead is looked: fourteen months. */
+const daysAhead = 425;
+
+/** No more stretches than a person will read. */
+const most = 4;
+
+/** Runs of days on end with the same verdict. */
+const runs = (verdicts: readonly Verdict[], from: Day): readonly { readonly verdict: Verdict; readonly from: Day; readonly to: Day }[] => {
+  const found: { verdict: Verdict; from: Day; to: Day }[] = [];
+  verdicts.forEach((verdict, i) => {
+    const last = found.at(-1);
+    if (last?.verdict === verdict) last.to = from + i;
+    else found.push({ verdict, from: from + i, to: from + i });
+  });
+  return found;
+};
+
+/** The next stretches of days on which the same work would be judged better: what asking day by day gives, the best first, then the soonest. */
+export const windowsOf = async (judged: Judged, judge: Judge, prepared: Prepared): Promise<readonly Window[]> => {
+  const { day, proposal, climate } = prepared.asked;
+  if (day === undefined || (judged.verdict === 'allowed' && judged.settled)) return [];
+  const first = day + 1;
+  const verdicts: Verdict[] = [];
+  for (let ahead = 0; ahead < daysAhead; ahead++) verdicts.push((await judge.on(first + ahead)).verdict);
+  const better = runs(verdicts, first).filter((run) => severity(run.verdict) < severity(judged.verdict));
+  const standing = proposal.tree.standing ?? 'outdoors';
+  return better
+    .sort((a, b) => severity(a.verdict) - severity(b.verdict) || a.from - b.from)
+    .slice(0, most)
+    .map(({ verdict, from, to }) => {
+      const season = prepared.on(from).season(undefined, standing);
+      const phase = season?.phase;
+      return { from: isoOf(from), to: isoOf(to), plusMinusDays: season?.plusMinusDays ?? climate.plusMinusDays, ...(phase === undefined ? {} : { phase }), verdict };
+    });
+};

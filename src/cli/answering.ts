@@ -1,0 +1,15 @@
+import type { Command } from 'commander';
+import { createAdvisor } from '../advisor.js';
+import { knowledge } from '../knowledge/bundled.js';
+import { places } from '../season/places.js';
+import { askCommand } from './ask.js';
+import { placesCommand } from './places.js';
+import { ruleCommand } from './rule.js';
+import { speciesCommand } from './species.js';
+
+/** The commands that answer from the bundled knowledge. */
+export const addAnsweringCommands = (program: Command): void => {
+  const advisor = createAdvisor(knowledge, { places });
+  program.version(knowledge.version);
+  for (const command of [askCommand(advisor), speciesCommand(advisor), ruleCommand(knowledge), placesCommand(places)]) program.addCommand(command);
+};

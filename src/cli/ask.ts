@@ -1,0 +1,93 @@
+import { createReadStream, existsSync } from 'node:fs';
+import { Command } from 'commander';
+import type { Advisor } from '../advisor.js';
+import type { Assessment } from '../contract/types.generated.js';
+import { SparebudError } from '../knowledge/error.js';
+import { answerLines } from './answerLines.js';
+import { printAssessment } from './printAssessment.js';
+import { printIssue } from './printIssue.js';
+import { addProposalFlags, setAt, withFlags } from './proposalFlags.js';
+import { readProposals } from './readProposals.js';
+
+interface AskOptions {
+  readonly json?: true;
+  readonly lines?: true;
+  readonly full?: true;
+  readonly failOn?: string;
+}
+
+const failing = (failOn: string | undefined, assessment: Assessment): boolean => {
+  switch (failOn) {
+    case 'risky':
+      return assessment.verdict !== 'allowed';
+    case 'advise-against':
+      return assessment.verdict === 'advise-against';
+    case 'unsettled':
+      return !assessment.settled;
+    default:
+      return false;
+  }
+};
+
+const isFile = (word: string): boolean => word === '-' || /\.(ya?ml|json)$/i.test(word) || existsSync(word);
+
+const today = (): string => new Date().toISOString().slice(0, 10);
+
+const dateOf = (proposal: unknown): unknown => (proposal as { readonly date?: unknown } | null)?.date;
+
+/** `sparebud ask`: one question by flags, one or several by a file, or a stream of lines. */
+export const askCommand = (advisor: Advisor): Command => {
+  const { knowledge } = advisor;
+  const command = new Command('ask')
+    .description('judge one operation on one tree, before the cut')
+    .argument('[what]', 'the operation (repot, cut-back, jin …), or a YAML or JSON file, or - for standard input')
+    .argument('[species]', 'id, accepted name, synonym or common name')
+    .option('--op <operation>', 'the operation')
+    .option('--species <name>', 'the species')
+    .option('--json', 'print assessments as JSON')
+    .option('--lines', 'read one JSON proposal a line, write one assessment a line')
+    .option('--full', 'print every finding and follow-up')
+    .option('--fail-on <verdict>', 'exit 1 where met: risky, advise-against or unsettled');
+  addProposalFlags(command, knowledge)
+    .addHelpText('after', '\nExample:\n  sparebud ask repot "trident maple" --roots-removed 0.4 --latitude 51.1 --longitude 3.7 --date 2026-09-20')
+    .action(async (what: string | undefined, species: string | undefined, options: AskOptions & Readonly<Record<string, unknown>>) => {
+      if (options.failOn !== undefined && !['risky', 'advise-against', 'unsettled'].includes(options.failOn)) throw new SparebudError([{ code: 'not-allowed', path: '--fail-on', message: `\`${options.failOn}\` is not accepted for --fail-on`, help: 'accepted: risky, advise-against, unsettled' }]);
+      let failed = false;
+      let met = false;
+      if (options.lines === true) {
+        const input = what === undefined || what === '-' ? process.stdin : createReadStream(what);
+        const answered = await answerLines(advisor, input, process.stdout, (assessment) => { met ||= failing(options.failOn, assessment); });
+        failed = answered.failed > 0;
+      } else {
+        const fromFile = what !== undefined && isFile(what);
+        const read = fromFile ? readProposals(what) : [{}];
+        for (const [i, proposal] of read.entries()) {
+          let asked: unknown = proposal;
+          const op = options['op'] ?? (fromFile ? undefined : what);
+          const named = options['species'] ?? species;
+          if (op !== undefined) asked = setAt(asked, 'operation.op', op);
+          if (named !== undefined) asked = setAt(asked, 'tree.species', named);
+          asked = withFlags(asked, options, knowledge);
+          const undated = dateOf(asked) === undefined && (asked as { readonly tree?: { readonly phase?: unknown } }).tree?.phase === undefined;
+          if (undated) asked = setAt(asked, 'date', today());
+          try {
+            const assessment = await advisor.assess(asked);
+            met ||= failing(options.failOn, assessment);
+            if (options.json === true) process.stdout.write(`${JSON.stringify(assessment, undefined, 2)}\n`);
+            else {
+              if (i > 0) process.stdout.write('\n');
+              if (undated) process.stdout.write(`No date given: taken as today, ${today()}.\n`);
+              process.stdout.write(printAssessment(assessment, knowledge, { width: Math.min(100, process.stdout.columns ?? 80), full: options.full === true }));
+            }
+          } catch (cause) {
+            if (!(cause instanceof SparebudError)) throw cause;
+            failed = true;
+            for (const issue of cause.issues) process.stderr.write(printIssue(issue));
+          }
+        }
+      }
+      if (failed) process.exitCode = 2;
+      else if (met) process.exitCode = 1;
+    });
+  return command;
+};

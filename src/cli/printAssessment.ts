@@ -1,0 +1,124 @@
+import colors from 'picocolors';
+import wrapAnsi from 'wrap-ansi';
+import type { Assessment } from '../contract/types.generated.js';
+import type { Knowledge, Value } from '../knowledge/knowledge.js';
+import { shownValue } from '../advice/message.js';
+
+type Verdict = Assessment['verdict'];
+
+const marks: Readonly<Record<Verdict, { readonly mark: string; readonly paint: (text: string) => string }>> = {
+  allowed: { mark: 'o', paint: colors.green },
+  risky: { mark: '!', paint: colors.yellow },
+  'advise-against': { mark: 'x', paint: colors.red },
+};
+
+const words = (verdict: Verdict): string => verdict.replace('-', ' ');
+const painted = (verdict: Verdict): string => marks[verdict].paint(words(verdict));
+
+/** Text wrapped to the terminal, later lines as far in as the first. */
+const wrapped = (text: string, width: number, indent: string): string =>
+  wrapAnsi(text, Math.max(30, width - indent.length), { hard: false, trim: true }).split('\n').map((line) => indent + line).join('\n');
+
+const hanging = (bullet: string, text: string, width: number): string => {
+  const lines = wrapAnsi(text, Math.max(30, width - bullet.length), { hard: false, trim: true }).split('\n');
+  return lines.map((line, i) => (i === 0 ? bullet : ' '.repeat(bullet.length)) + line).join('\n');
+};
+
+const sourcesText = (sources: Assessment['findings'][number]['sources']): string =>
+  sources.map((source) => {
+    const known = source.from === 'memory' ? ', recalled' : '';
+    return source.id === 'common-practice' ? 'common practice' : source.author === undefined ? `${source.title}${known}` : `${source.author}${source.year === undefined ? '' : ` ${source.year}`}${known}`;
+  }).join('; ');
+
+const answerText = (answer: { readonly value?: unknown; readonly below?: number; readonly atLeast?: number; readonly verdict: Verdict }, fact: string, knowledge: Knowledge): string => {
+  const word = knowledge.facts[fact];
+  const shown = (value: Value): string => {
+    const text = shownValue(value, word);
+    return typeof text === 'boolean' ? (text ? 'yes' : 'no') : `${text}${word?.unit === 'mm' ? ' mm' : word?.unit === 'C' ? ' °C' : ''}`;
+  };
+  const when = answer.value !== undefined ? shown(answer.value as Value) : answer.atLeast === undefined ? (answer.below === undefined ? 'any' : `below ${shown(answer.below)}`) : answer.below === undefined ? `from ${shown(answer.atLeast)}` : `${shown(answer.atLeast)} to ${shown(answer.below)}`;
+  return `${when}: ${painted(answer.verdict)}`;
+};
+
+const groupedAnswers = (answers: Assessment['questions'][number]['answers'], fact: string, knowledge: Knowledge): string => {
+  const byVerdict = new Map<Verdict, string[]>();
+  for (const answer of answers) {
+    const text = answerText(answer, fact, knowledge).split(': ')[0]!;
+    byVerdict.set(answer.verdict, [...(byVerdict.get(answer.verdict) ?? []), text]);
+  }
+  return [...byVerdict].map(([verdict, values]) => `${values.join(', ')}: ${painted(verdict)}`).join('; ');
+};
+
+const span = ([least, most]: readonly [number, number], unit: string): string => `${least === most ? least : `${least} to ${most}`} ${unit}`;
+
+const expectText = (expect: Assessment['expect']): readonly string[] => [
+  ...(expect.closureYears === undefined ? [] : [`wound closed in ${span(expect.closureYears, 'years')}`]),
+  ...(expect.dieBackMm === undefined ? [] : [`dies back ${span(expect.dieBackMm, 'mm')}`]),
+  ...(expect.regrowth === undefined ? [] : [expect.regrowth.text.replace(/\.$/, '').replace(/^New/, 'new')]),
+  ...(expect.recoveryWeeks === undefined ? [] : [`itself again after ${span(expect.recoveryWeeks, 'growing weeks')}`]),
+];
+
+export interface PrintOptions {
+  readonly width: number;
+  /** All that is taken for granted, all sources and cautions, not only the first. */
+  readonly full: boolean;
+}
+
+/** An assessment for a person: the verdict first, why, what it depends on, what is better, what comes after. */
+export const printAssessment = (assessment: Assessment, knowledge: Knowledge, { width, full }: PrintOptions): string => {
+  const out: string[] = [];
+  const heading = (text: string): void => { out.push('', colors.bold(text)); };
+  const { verdict, findings, questions, assumed, alternatives, after, prunings, cautions, notices, basis, proposal } = assessment;
+  const asked = proposal as { readonly operation: { readonly op: string }; readonly date?: string };
+  const species = knowledge.species[basis.species];
+  const title = `${knowledge.operations[asked.operation.op]?.label ?? asked.operation.op}, ${species?.commonNames['en']?.[0] ?? species?.name ?? basis.species}${species?.commonNames['en'] === undefined ? '' : ` (${species.name})`}${asked.date === undefined ? '' : `, ${asked.date}`}`;
+  out.push(hanging(`${marks[verdict].paint(colors.bold(`${marks[verdict].mark} ${words(verdict).toUpperCase()}`))}  `.replace(/^/, ''), title, width + 20));
+  if (!assessment.settled) out.push(wrapped(`Not settled: ${words(assessment.range[0]!)} at best, ${words(assessment.range[1]!)} at worst.`, width, '  '));
+  if (findings.length === 0) out.push(wrapped(assessment.summary.text, width, '  '));
+  const shown = full ? findings : findings.slice(0, 4);
+  for (const finding of shown) {
+    out.push('');
+    out.push(hanging(`${marks[finding.verdict].paint(marks[finding.verdict].mark)} `, `${colors.bold(finding.title.text)}${finding.fires === 'possibly' ? ' (perhaps)' : ''}: ${knowledge.wording[`costs.${finding.costs}`] ?? finding.costs}`, width));
+    out.push(wrapped(finding.because.text, width, '  '));
+    const disputed = finding.disputed === undefined ? '' : `; sources disagree on ${finding.disputed.map((id) => knowledge.facts[id]?.meaning ?? id).join(', ')}`;
+    out.push(wrapped(colors.dim(`${finding.strength} evidence: ${sourcesText(finding.sources)}${disputed}`), width, '  '));
+  }
+  if (findings.length > shown.length) out.push('', wrapped(colors.dim(`${findings.length - shown.length} more with --full`), width, '  '));
+  if (questions.length > 0) {
+    heading('What would settle it');
+    for (const question of questions) out.push(hanging('? ', `${question.ask.text}${question.answers.length === 0 ? '' : ` ${groupedAnswers(question.answers, question.fact, knowledge)}`}`, width));
+  }
+  if (assumed.length > 0) {
+    heading('Taken for granted');
+    for (const each of assumed) {
+      const value = each.value === null ? 'not known' : String(shownValue(each.value as Value, knowledge.facts[each.fact]));
+      out.push(hanging('- ', `${knowledge.facts[each.fact]?.meaning ?? each.fact}: ${value}; ${groupedAnswers(each.otherwise as Assessment['questions'][number]['answers'], each.fact, knowledge)}`, width));
+    }
+  }
+  if (alternatives.length > 0) {
+    heading('Better');
+    for (const alternative of alternatives) out.push(hanging('- ', `${alternative.why.text}: ${painted(alternative.verdict)}`, width));
+  }
+  if (assessment.windows.length > 0) {
+    heading('When');
+    for (const window of assessment.windows) out.push(hanging('- ', `${window.from} to ${window.to} (give or take ${Math.round(window.plusMinusDays)} days)${window.phase === undefined ? '' : `, ${knowledge.phases[window.phase]?.label ?? window.phase}`}: ${painted(window.verdict)}`, width));
+  }
+  const expect = expectText(assessment.expect);
+  if (expect.length > 0 && verdict !== 'advise-against') {
+    heading('Expect');
+    out.push(hanging('- ', `${expect.join('; ')}.`, width));
+  }
+  if (after.length > 0 && (full || verdict !== 'advise-against')) {
+    heading('After');
+    for (const each of after) out.push(hanging('- ', `${each.from === undefined ? '' : each.from === each.to ? `${each.from}: ` : `${each.from} to ${each.to!}: `}${each.do.text}`, width));
+  }
+  if (prunings.length > 0) out.push(hanging('- ', `What is cut off may be struck as ${prunings.map((each) => String((each.operation as { readonly wood?: unknown }).wood)).join(' or ')} cuttings.`, width));
+  if (cautions.length > 0) {
+    heading('Caution');
+    for (const caution of cautions) out.push(hanging('- ', caution.text, width));
+  }
+  for (const notice of notices) out.push('', hanging('i ', notice.text, width));
+  const phase = basis.phase === undefined ? 'phase not known' : `${knowledge.phases[basis.phase]?.label ?? basis.phase} (${basis.phaseFrom === 'seen' ? 'seen' : 'by the season'})`;
+  out.push('', wrapped(colors.dim(`Stands on: ${phase}; ${basis.where.text}; traits of the ${basis.traitsFrom}; knowledge ${basis.knowledge}`), width, ''));
+  return `${out.join('\n')}\n`;
+};

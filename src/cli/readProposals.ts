@@ -1,0 +1,26 @@
+import { readFileSync } from 'node:fs';
+import { parseAllDocuments } from 'yaml';
+import { SparebudError } from '../knowledge/error.js';
+
+/** The proposals of a YAML or JSON file, or of standard input for `-`: one, a list, or several documents. */
+export const readProposals = (file: string): readonly unknown[] => {
+  let text: string;
+  try {
+    text = readFileSync(file === '-' ? 0 : file, 'utf8');
+  } catch {
+    throw new SparebudError([{ code: 'missing', path: file, message: `no file \`${file}\` to read`, help: 'name a YAML or JSON file, or - for standard input' }]);
+  }
+  const documents = parseAllDocuments(text, { prettyErrors: false });
+  const read: unknown[] = [];
+  for (const document of Array.isArray(documents) ? documents : []) {
+    const error = document.errors[0];
+    if (error !== undefined) {
+      const before = text.slice(0, error.pos[0]).split('\n');
+      throw new SparebudError([{ code: 'bad-yaml', path: file, message: error.message, help: 'check indentation, colons and quotes on this line', file, line: before.length, col: before.at(-1)!.length + 1 }]);
+    }
+    const data: unknown = document.toJS({ maxAliasCount: 50 });
+    if (Array.isArray(data)) read.push(...(data as unknown[]));
+    else read.push(data);
+  }
+  return read;
+};

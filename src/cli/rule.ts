@@ -1,0 +1,35 @@
+import { Command } from 'commander';
+import colors from 'picocolors';
+import { stringify } from 'yaml';
+import { SparebudError } from '../knowledge/error.js';
+import { didYouMean } from '../knowledge/nearest.js';
+import type { Knowledge, Rule } from '../knowledge/knowledge.js';
+
+const sheet = (rule: Rule, knowledge: Knowledge): string => {
+  const operations = rule.operations === 'all' ? 'every operation' : rule.operations.join(', ');
+  const sources = rule.sources.map((id) => {
+    const source = knowledge.sources[id];
+    return `  ${id}: ${source?.author === undefined ? '' : `${source.author}, `}${source?.title ?? ''}${source?.year === undefined ? '' : `, ${source.year}`} (${source?.from ?? 'unknown'}; studied: ${source?.studied ?? 'unknown'})`;
+  });
+  return [
+    `${colors.bold(rule.title)}  (${rule.id})`, `${rule.verdict.replace('-', ' ')}; ${rule.costs} at stake; on ${operations}`, '', rule.because, '',
+    stringify({ when: rule.when, ...(rule.unless.length === 0 ? {} : { unless: rule.unless }) }).trimEnd(), '', 'sources:', ...sources, '', `examples: ${rule.examples.length}`, '',
+  ].join('\n');
+};
+
+/** `sparebud rule`: the list of all, or one with its conditions, reasons and sources. */
+export const ruleCommand = (knowledge: Knowledge): Command =>
+  new Command('rule')
+    .description('list the rules, or show one with its conditions and sources')
+    .argument('[id]', 'such as roots/too-many')
+    .option('--json', 'print as JSON')
+    .addHelpText('after', '\nExample:\n  sparebud rule wound/girth-half')
+    .action((id: string | undefined, options: { readonly json?: true }) => {
+      if (id === undefined) {
+        for (const rule of Object.values(knowledge.rules)) process.stdout.write(options.json === true ? `${JSON.stringify(rule)}\n` : `${rule.id.padEnd(36)} ${rule.verdict.padEnd(15)} ${rule.title}\n`);
+        return;
+      }
+      const rule = Object.hasOwn(knowledge.rules, id) ? knowledge.rules[id] : undefined;
+      if (rule === undefined) throw new SparebudError([{ code: 'unknown-name', path: 'rule', message: `unknown rule \`${id}\``, help: didYouMean(id, Object.keys(knowledge.rules)) ?? 'see `sparebud rule` for the list' }]);
+      process.stdout.write(options.json === true ? `${JSON.stringify(rule, undefined, 2)}\n` : sheet(rule, knowledge));
+    });

@@ -1,0 +1,34 @@
+import type { Calendar } from './calendar.js';
+import { chillByDay, isChillSeason } from './chillByDay.js';
+import type { Day } from './day.js';
+import { dayOf } from './day.js';
+import { estimate, known } from './range.js';
+import type { Range, SeasonOn } from './seasonShape.js';
+
+type Air = Pick<SeasonOn, 'nightC' | 'coldNightC' | 'dayC' | 'winterLowC' | 'chillPortions'>;
+
+/** Temperatures of a day: its own reading where there is one, else the smoothed normals. */
+export const airOn = (calendar: Calendar, day: Day, seasonDay: number, sure: boolean, underCover: boolean): Air => {
+  const place = calendar.climateYear;
+  if (place === undefined) return {};
+  const degrees = (value: number, plusMinus: number): Range => (sure
+    ? { value, atLeast: value - plusMinus, atMost: value + plusMinus, sure: true }
+    : { value, atLeast: value - 25, atMost: value + 25, sure: false });
+  const rough = calendar.climate.quality === 'frost-dates' ? 4 : 2;
+  const winterLowC = degrees(place.coldestMonthMinC - 8, rough + 2);
+  // What a room or a glass house holds is not told by the air outside.
+  if (underCover) return { winterLowC };
+  const reading = calendar.climate.daily?.find((one) => dayOf(one.date) === day);
+  const nightC = reading?.minC ?? place.minC[seasonDay] ?? 0;
+  const dayC = reading?.maxC ?? place.maxC[seasonDay] ?? 0;
+  // Only trees that sleep through winter need chill; working it out is the dearest part of a year.
+  const sleeps = calendar.traits.model === 'deciduous' || calendar.traits.model === 'evergreen';
+  const portions = sleeps && isChillSeason(seasonDay) ? chillByDay(calendar.climate)[seasonDay] : undefined;
+  return {
+    nightC: degrees(nightC, reading ? 0 : rough),
+    coldNightC: degrees(reading ? nightC : nightC - 1.3 * (place.nightSpreadC[seasonDay] ?? 0), reading ? 0 : rough),
+    dayC: degrees(dayC, reading ? 0 : rough),
+    winterLowC,
+    ...(portions === undefined ? {} : { chillPortions: sure ? known(portions, 10, 200) : estimate(portions, 0, 200) }),
+  };
+};

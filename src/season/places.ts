@@ -1,0 +1,5 @@
+import { text } from './places.data.js';
+import type { Station } from './station.js';
+
+/** The bundled stations with their monthly normals; sources and terms stand in shared/places.json. */
+export const places: readonly Station[] = (JSON.parse(text) as { readonly stations: readonly Station[] }).stations;

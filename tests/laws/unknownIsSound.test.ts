@@ -1,0 +1,79 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { Assessment, Proposal } from '../../src/contract/types.generated.js';
+import { severity } from '../../src/engine/verdict.js';
+import { lookedAt, reaching } from '../../src/advice/relevant.js';
+import { residualsOf } from '../../src/engine/residuals.js';
+import type { Value } from '../../src/knowledge/knowledge.js';
+import { advisor, shipped, stations } from '../shipped.js';
+import { cases } from './cases.js';
+import { judgeWith } from './judged.js';
+import { plausibleProposal, valueArbitrary, whereArbitrary } from './plausibleProposal.js';
+
+/* Law 2: whatever value an unknown fact turns out to have, the verdict lies in the stated range under the stated assumptions; telling more never widens the range. */
+
+const judge = judgeWith(shipped, stations);
+const residuals = residualsOf(shipped);
+
+const set = (proposal: Proposal, path: string, value: unknown): Proposal => {
+  const [under, ...steps] = path.split('.');
+  const put = (at: unknown, left: readonly string[]): unknown => (left.length === 0 ? value : { ...(at as object | undefined), [left[0]!]: put((at as Readonly<Record<string, unknown>> | undefined)?.[left[0]!], left.slice(1)) });
+  return { ...proposal, [under!]: put(proposal[under as keyof Proposal], steps) } as Proposal;
+};
+
+const mayTell = (proposal: Proposal, id: string): boolean => {
+  const given = shipped.facts[id]?.given;
+  if (given === undefined || given === 'tree.log' || given === 'tree.lastRepotted' || given === 'tree.structure') return false;
+  const [under, step] = given.split('.');
+  return under !== 'operation' || shipped.operations[proposal.operation.op]!.parameters.includes(step!);
+};
+
+/** The proposal with all that its assessment took for granted told as it was taken. */
+const withAssumptions = (proposal: Proposal, assumed: Assessment['assumed']): Proposal =>
+  assumed.filter(({ fact, value }) => value !== null && mayTell(proposal, fact)).reduce((told, { fact, value }) => set(told, shipped.facts[fact]!.given!, value), proposal);
+
+const within = (value: Value, among: unknown): boolean => {
+  if (among === undefined) return true;
+  if (Array.isArray(among)) return among.includes(value);
+  const span = among as { readonly atLeast: number; readonly atMost: number };
+  return (value as number) >= span.atLeast && (value as number) <= span.atMost;
+};
+
+test('whatever an unknown fact turns out to be, the verdict lies in the stated range, and telling it never widens the range', async () => {
+  await fc.assert(
+    fc.asyncProperty(plausibleProposal(shipped, stations), fc.nat(), fc.infiniteStream(fc.nat()), whereArbitrary(stations), async (proposal, pick, draws, where) => {
+      const before = await advisor.assess(proposal);
+      const { facts } = await judge(proposal);
+      const { rules } = await residuals(proposal.operation.op, before.basis.species, shipped.species[before.basis.species]!.traits);
+      const open = [...reaching(lookedAt(rules), facts)].filter((id) => shipped.facts[id]?.ask !== undefined && ['unknown', 'estimated'].includes(facts.read(id).state) && (id === 'place.told' || mayTell(proposal, id)));
+      fc.pre(open.length > 0);
+      const id = open[pick % open.length]!;
+      let told: Proposal;
+      if (id === 'place.told') told = { ...proposal, where } as unknown as Proposal;
+      else {
+        const values = fc.sample(valueArbitrary(shipped.facts[id]!), { numRuns: 12, seed: draws.next().value as number }).filter((value) => within(value, facts.read(id).among));
+        fc.pre(values.length > 0);
+        told = set(proposal, shipped.facts[id]!.given!, values[0]);
+      }
+      const after = await advisor.assess(withAssumptions(told, before.assumed));
+      const shown = JSON.stringify({ told: id, from: before.range, to: after.range, by: after.findings.map((finding) => `${finding.rule} (${finding.fires})`), proposal: withAssumptions(told, before.assumed) });
+      expect(severity(after.verdict), `verdict ${after.verdict} outside of the range ${shown}`).toBeGreaterThanOrEqual(severity(before.range[0] as never));
+      expect(severity(after.verdict), `verdict ${after.verdict} outside of the range ${shown}`).toBeLessThanOrEqual(severity(before.range[1] as never));
+      expect(severity(after.range[0] as never), `the range widened ${shown}`).toBeGreaterThanOrEqual(severity(before.range[0] as never));
+      expect(severity(after.range[1] as never), `the range widened ${shown}`).toBeLessThanOrEqual(severity(before.range[1] as never));
+    }),
+    { numRuns: cases(600) },
+  );
+}, 600_000);
+
+test('a settled verdict has one end, and an unsettled one has two', async () => {
+  await fc.assert(
+    fc.asyncProperty(plausibleProposal(shipped, stations), async (proposal) => {
+      const { verdict, range, settled } = await judge(proposal);
+      expect(settled).toBe(range[0] === range[1]);
+      expect(severity(range[0])).toBeLessThanOrEqual(severity(verdict));
+      expect(severity(verdict)).toBeLessThanOrEqual(severity(range[1]));
+    }),
+    { numRuns: cases(600) },
+  );
+}, 600_000);
