@@ -12,11 +12,19 @@ export type JudgeOther = (operation: Proposal['operation']) => Promise<{ readonl
 
 const most = 3;
 
+/** What is done otherwise, in the words of the trade. */
 const withText = (set: Readonly<Record<string, Value>>, knowledge: Knowledge): string =>
   Object.entries(set).map(([name, value]) => {
+    const own = `set.${name}.${String(value)}`;
+    if (Object.hasOwn(knowledge.wording, own)) return knowledge.wording[own]!;
     const word = Object.values(knowledge.facts).find((fact) => fact.given === `operation.${name}`);
-    return `${name} ${String(shownValue(value, word))}${word?.unit === 'mm' ? ' mm' : word?.unit === 'C' ? ' °C' : ''}`;
+    return message(knowledge, `set.${name}`, { value: String(shownValue(value, word)).replaceAll('-', ' ') }).text;
   }).join(', ');
+
+/** Whether one alternative only asks for more than another that is judged as well. */
+const asksMore = (one: Alternative, other: Alternative): boolean =>
+  one !== other && one.operation.op === other.operation.op && severity(other.verdict) <= severity(one.verdict)
+  && Object.entries(other.operation).every(([name, value]) => (one.operation as Readonly<Record<string, unknown>>)[name] === value);
 
 /** Other work that serves the same end and is judged better, here and now: named by the operation, or by a rule that fired. */
 export const alternativesOf = async (judged: Judged, proposal: Proposal, knowledge: Knowledge, judgeOther: JudgeOther): Promise<readonly Alternative[]> => {
@@ -47,5 +55,6 @@ export const alternativesOf = async (judged: Judged, proposal: Proposal, knowled
     const why = title !== undefined && !changed ? message(knowledge, 'alternative.rule', { operation: label, title }) : changed ? message(knowledge, 'alternative.set', { operation: label, with: withText(set, knowledge) }) : message(knowledge, 'alternative.other', { operation: label });
     alternatives.set(key, { operation, verdict: other.verdict, why });
   }
-  return [...alternatives.values()].sort((a, b) => severity(a.verdict) - severity(b.verdict)).slice(0, most);
+  const found = [...alternatives.values()];
+  return found.filter((one) => !found.some((other) => asksMore(one, other))).sort((a, b) => severity(a.verdict) - severity(b.verdict)).slice(0, most);
 };

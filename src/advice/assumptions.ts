@@ -7,6 +7,10 @@ import { lookedAt, reaching } from './relevant.js';
 
 type Assumption = Assessment['assumed'][number];
 
+/** An answer that the assumption itself would give is none. */
+const isAssumed = (answer: Answer, value: Value | undefined): boolean =>
+  answer.value === value || (typeof value === 'number' && answer.value === undefined && value >= (answer.atLeast ?? -Infinity) && value < (answer.below ?? Infinity));
+
 const differs = (answer: Answer, judged: Judged): boolean => answer.verdict !== judged.verdict;
 
 /** Each fact that was assumed or estimated and on which the verdict turns, with what another value would bring. */
@@ -19,8 +23,8 @@ export const assumptionsOf = async (judged: Judged, judge: Judge, rules: readonl
     if (word === undefined || (word.assume === undefined && fact.state !== 'estimated')) continue;
     if (fact.state !== 'assumed' && fact.state !== 'estimated') continue;
     if (word.type === 'text' || (word.type === 'number' && word.tries === undefined)) continue;
-    const answers = await answersTo(judge, word, undefined);
-    const otherwise = answers.filter((answer) => differs(answer, judged) && answer.value !== fact.value);
+    const answers = await answersTo(judge, word, fact.state === 'estimated' && Array.isArray(fact.among) ? (fact.among as readonly Value[]) : undefined);
+    const otherwise = answers.filter((answer) => differs(answer, judged) && !isAssumed(answer, fact.value));
     if (otherwise.length > 0) assumed.push({ fact: id as Assumption['fact'], value: (fact.value ?? null) as Assumption['value'], otherwise: otherwise as unknown as Assumption['otherwise'] });
   }
   /* A fact that is not known and stands only in a reason to lift a rule is taken not to lift it. */

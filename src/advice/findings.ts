@@ -71,7 +71,7 @@ const strengths: readonly Strength[] = ['strong', 'fair', 'weak'];
 export const findingsOf = (judged: Judged, knowledge: Knowledge, species: Species): readonly Finding[] => {
   const covered = new Set(judged.fired.filter((each) => each.fires === 'certainly' && each.firm).flatMap((each) => each.residual.rule.covers));
   const findings = judged.fired
-    .filter((each) => !covered.has(each.residual.rule.id) && (each.fires === 'certainly' || severity(each.residual.rule.verdict) > severity(judged.range[0])))
+    .filter((each) => !covered.has(each.residual.rule.id) && ((each.fires === 'certainly' && (each.firm || each.residual.rule.verdict === 'risky')) || severity(each.residual.rule.verdict) > severity(judged.range[0])))
     .map((each) => findingOf(each, judged.facts.read, knowledge, species));
   const order = (finding: Finding): readonly number[] => [finding.fires === 'certainly' ? 0 : 1, -severity(finding.verdict), stakes.indexOf(finding.costs), strengths.indexOf(finding.strength)];
   return findings.sort((a, b) => {

@@ -18,9 +18,13 @@ export const ruleMessage = (id: string, text: string, params: Params = {}): Mess
 /** The names of the parameters that a text takes. */
 export const paramsIn = (text: string): readonly string[] => [...text.matchAll(/\{([^}]+)\}/g)].map((match) => match[1]!);
 
+/** Days that stand for never, or for longer than anyone remembers. */
+const longAgo = 36500;
+
 /** A value as a person reads it: shares in per cent, numbers without false exactness. */
 export const shownValue = (value: Value, word: FactWord | undefined): string | number | boolean => {
   if (typeof value === 'number') {
+    if (word?.unit === 'days' && value >= longAgo) return 'long ago';
     if (word?.unit === 'share') return `${Math.round(value * 100)} %`;
     return Math.abs(value) >= 20 || word?.unit === 'days' ? Math.round(value) : Math.round(value * 10) / 10;
   }

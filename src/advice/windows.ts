@@ -24,13 +24,19 @@ const runs = (verdicts: readonly Verdict[], from: Day): readonly { readonly verd
   return found;
 };
 
-/** The next stretches of days on which the same work would be judged better: what asking day by day gives, the best first, then the soonest. */
+/**
+ * The next stretches of days on which the same work would be judged better, the best first, then the soonest: what asking day by day gives.
+ * A day that could still turn out as bad as today, for something unknown or only estimated, is not better.
+ */
 export const windowsOf = async (judged: Judged, judge: Judge, prepared: Prepared): Promise<readonly Window[]> => {
   const { day, proposal, climate } = prepared.asked;
   if (day === undefined || (judged.verdict === 'allowed' && judged.settled)) return [];
   const first = day + 1;
   const verdicts: Verdict[] = [];
-  for (let ahead = 0; ahead < daysAhead; ahead++) verdicts.push((await judge.on(first + ahead)).verdict);
+  for (let ahead = 0; ahead < daysAhead; ahead++) {
+    const { verdict, range } = await judge.on(first + ahead);
+    verdicts.push(severity(range[1]) < severity(judged.verdict) ? verdict : judged.verdict);
+  }
   const better = runs(verdicts, first).filter((run) => severity(run.verdict) < severity(judged.verdict));
   const standing = proposal.tree.standing ?? 'outdoors';
   return better

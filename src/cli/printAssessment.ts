@@ -3,6 +3,7 @@ import wrapAnsi from 'wrap-ansi';
 import type { Assessment } from '../contract/types.generated.js';
 import type { Knowledge, Value } from '../knowledge/knowledge.js';
 import { shownValue } from '../advice/message.js';
+import { severity } from '../engine/verdict.js';
 
 type Verdict = Assessment['verdict'];
 
@@ -27,7 +28,7 @@ const hanging = (bullet: string, text: string, width: number): string => {
 const sourcesText = (sources: Assessment['findings'][number]['sources']): string =>
   sources.map((source) => {
     const known = source.from === 'memory' ? ', recalled' : '';
-    return source.id === 'common-practice' ? 'common practice' : source.author === undefined ? `${source.title}${known}` : `${source.author}${source.year === undefined ? '' : ` ${source.year}`}${known}`;
+    return source.id === 'common-practice' ? 'common practice' : source.author === undefined ? `${source.title.replace(/^\[(.*)\]$/, '$1')}${known}` : `${source.author}${source.year === undefined ? '' : ` ${source.year}`}${known}`;
   }).join('; ');
 
 const answerText = (answer: { readonly value?: unknown; readonly below?: number; readonly atLeast?: number; readonly verdict: Verdict }, fact: string, knowledge: Knowledge): string => {
@@ -57,6 +58,10 @@ const expectText = (expect: Assessment['expect']): readonly string[] => [
   ...(expect.regrowth === undefined ? [] : [expect.regrowth.text.replace(/\.$/, '').replace(/^New/, 'new')]),
   ...(expect.recoveryWeeks === undefined ? [] : [`itself again after ${span(expect.recoveryWeeks, 'growing weeks')}`]),
 ];
+
+/** Another value is worth a line where it makes things worse, or better for certain. */
+const matters = (answer: { readonly verdict: Verdict; readonly range?: readonly Verdict[] }, verdict: Verdict): boolean =>
+  severity(answer.verdict) > severity(verdict) || severity(answer.range?.[1] ?? answer.verdict) < severity(verdict);
 
 export interface PrintOptions {
   readonly width: number;
@@ -88,11 +93,12 @@ export const printAssessment = (assessment: Assessment, knowledge: Knowledge, { 
     heading('What would settle it');
     for (const question of questions) out.push(hanging('? ', `${question.ask.text}${question.answers.length === 0 ? '' : ` ${groupedAnswers(question.answers, question.fact, knowledge)}`}`, width));
   }
-  if (assumed.length > 0) {
+  const worth = full ? assumed : assumed.map((each) => ({ ...each, otherwise: each.otherwise.filter((answer) => matters(answer, verdict)) })).filter((each) => each.otherwise.length > 0);
+  if (worth.length > 0) {
     heading('Taken for granted');
-    for (const each of assumed) {
+    for (const each of worth) {
       const value = each.value === null ? 'not known' : String(shownValue(each.value as Value, knowledge.facts[each.fact]));
-      out.push(hanging('- ', `${knowledge.facts[each.fact]?.meaning ?? each.fact}: ${value}; ${groupedAnswers(each.otherwise as Assessment['questions'][number]['answers'], each.fact, knowledge)}`, width));
+      out.push(hanging('- ', `${knowledge.facts[each.fact]?.meaning ?? each.fact}: ${value} (${groupedAnswers(each.otherwise as Assessment['questions'][number]['answers'], each.fact, knowledge)})`, width));
     }
   }
   if (alternatives.length > 0) {
@@ -112,7 +118,10 @@ export const printAssessment = (assessment: Assessment, knowledge: Knowledge, { 
     heading('After');
     for (const each of after) out.push(hanging('- ', `${each.from === undefined ? '' : each.from === each.to ? `${each.from}: ` : `${each.from} to ${each.to!}: `}${each.do.text}`, width));
   }
-  if (prunings.length > 0) out.push(hanging('- ', `What is cut off may be struck as ${prunings.map((each) => String((each.operation as { readonly wood?: unknown }).wood)).join(' or ')} cuttings.`, width));
+  if (prunings.length > 0) {
+    heading('Prunings');
+    out.push(hanging('- ', `What is cut off may be struck as ${prunings.map((each) => String((each.operation as { readonly wood?: unknown }).wood)).join(' or ')} cuttings.`, width));
+  }
   if (cautions.length > 0) {
     heading('Caution');
     for (const caution of cautions) out.push(hanging('- ', caution.text, width));

@@ -6,7 +6,9 @@ import type { Station } from './station.js';
 
 export type { Climate, DailyReading, Where } from './climateShape.js';
 
+/** A station this near beats a curve fitted to stated frost dates; one within the farther reach still beats latitude alone. */
 const reachKm = 120;
+const farReachKm = 300;
 const reachHeightM = 600;
 /** Fall of the mean temperature with height, C per metre: 6.5 C per km (from memory). */
 const lapseCPerM = 0.0065;
@@ -53,14 +55,14 @@ const fromStation = (station: Station, km: number, where: Where, chosen: boolean
     ...(frostHolds && station.firstFrost !== undefined ? { firstFrost: station.firstFrost } : {}),
     quality: 'station',
     station: { id: station.id, name: station.name, km: Math.round(km), ...(station.elevationM === undefined ? {} : { elevationM: station.elevationM }) },
-    plusMinusDays: Math.round(10 + km / 40 + heightError),
+    plusMinusDays: Math.round(10 + km / 25 + heightError),
     notes,
   };
 };
 
-const nearStation = (where: Where, stations: readonly Station[]): Climate | undefined => {
+const nearStation = (where: Where, stations: readonly Station[], reach: number): Climate | undefined => {
   if (!fits(where.latitude, 90) || !fits(where.longitude, 360)) return undefined;
-  const near = nearestPlaces(where.latitude, where.longitude, stations, 8).find(({ station, km }) => km <= reachKm &&
+  const near = nearestPlaces(where.latitude, where.longitude, stations, 8).find(({ station, km }) => km <= reach &&
     (where.elevationM === undefined || station.elevationM === undefined || Math.abs(where.elevationM - station.elevationM) <= reachHeightM));
   return near && fromStation(near.station, near.km, where, false);
 };
@@ -70,7 +72,7 @@ const nearStation = (where: Where, stations: readonly Station[]): Climate | unde
  *
  * Use it once for each place and keep the result: calendars of all species share what is worked out from it. Own normals win; then the station named by
  * `place`; then the nearest station within 120 km (and 600 m of height, corrected by 6.5 C per km where both heights are known); then a
- * curve fitted to latitude and stated frost dates; then latitude alone, a rough estimate. Stated frost dates always win over worked-out ones.
+ * curve fitted to latitude and stated frost dates; then a station within 300 km; then latitude alone, a rough estimate. Stated frost dates always win over worked-out ones.
  * @param where what is told of the place
  * @param stations the bundled stations, or none
  * @example climateOf({ latitude: 51, longitude: 3.7, lastFrost: '04-20', firstFrost: '10-28' }, [])
@@ -82,8 +84,9 @@ export const climateOf = (where: Where | undefined, stations: readonly Station[]
   const latitude = fits(where.latitude, 90) ? where.latitude : undefined;
   const found: Climate = fromNormals(where)
     ?? (named && fromStation(named, 0, where, true))
-    ?? nearStation(where, stations)
+    ?? nearStation(where, stations, reachKm)
     ?? climateFromFrostDates(latitude, where.lastFrost, where.firstFrost)
+    ?? nearStation(where, stations, farReachKm)
     ?? climateFromLatitude(latitude, where.elevationM)
     ?? { quality: 'none', plusMinusDays: 60, notes: ['no-place'] };
   return {
