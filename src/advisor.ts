@@ -5,21 +5,17 @@ import { cautionsOf } from './advice/cautions.js';
 import { expectationsOf } from './advice/expectations.js';
 import { findingsOf } from './advice/findings.js';
 import { followUpsOf } from './advice/followUps.js';
-import { type Judged, judgeOf } from './advice/judge.js';
 import { noticesOf } from './advice/notices.js';
-import { type Places, prepare } from './advice/prepare.js';
 import { pruningsOf } from './advice/prunings.js';
 import { questionsOf } from './advice/questions.js';
+import { readyFor } from './advice/ready.js';
 import { summaryOf } from './advice/summary.js';
 import { windowsOf } from './advice/windows.js';
 import type { Assessment, Proposal } from './contract/types.generated.js';
-import { residualsOf } from './engine/residuals.js';
 import type { Judgement } from './engine/verdict.js';
-import { checkProposal } from './knowledge/checkProposal.js';
 import { SparebudError } from './knowledge/error.js';
 import { findSpecies, type Found } from './knowledge/findSpecies.js';
 import type { Knowledge, Verdict } from './knowledge/knowledge.js';
-import { climatesAt } from './season/climatesAt.js';
 import type { Station } from './season/station.js';
 
 export interface AdvisorOptions {
@@ -64,19 +60,12 @@ export interface Advisor {
  * const answer = await advisor.assess({ tree: { species: 'trident maple' }, operation: { op: 'repot', rootsRemoved: 0.3 } });
  */
 export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}): Advisor => {
-  const residuals = residualsOf(knowledge);
-  const places: Places = { stations: options.places ?? [], climateAt: climatesAt(options.places ?? []) };
-
-  const judged = async (written: unknown): Promise<Judged> => {
-    const proposal = checkProposal(written, knowledge);
-    const prepared = prepare(proposal, knowledge, places);
-    const { rules } = await residuals(proposal.operation.op, prepared.variant, prepared.asked.traits);
-    return await judgeOf(prepared, rules, proposal.ignore)();
-  };
+  const ready = readyFor(knowledge, options.places ?? []);
 
   const judgeOtherOf = (proposal: Proposal): JudgeOther => async (operation) => {
     try {
-      return await judged({ ...proposal, operation });
+      const { judge } = await ready({ ...proposal, operation });
+      return await judge();
     } catch (cause) {
       if (cause instanceof SparebudError) return undefined;
       throw cause;
@@ -84,11 +73,9 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
   };
 
   const assess = async (written: unknown): Promise<Assessment> => {
-    const proposal = checkProposal(written, knowledge);
-    const prepared = prepare(proposal, knowledge, places);
-    const { asked, species, variant } = prepared;
-    const { rules, cautions, followUps } = await residuals(proposal.operation.op, variant, asked.traits);
-    const judge = judgeOf(prepared, rules, proposal.ignore);
+    const { proposal, prepared, residuals, judge } = await ready(written);
+    const { rules, cautions, followUps } = residuals;
+    const { asked, species } = prepared;
     const own = await judge();
     const findings = findingsOf(own, knowledge, species);
     const judgeOther = judgeOtherOf(proposal);
@@ -101,8 +88,8 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
       settled: own.settled,
       summary: summaryOf(own, [...findings], knowledge),
       findings: [...findings],
-      assumed: [...(await assumptionsOf(own, judge, rules, knowledge))],
-      questions: [...(await questionsOf(own, judge, knowledge))] as Assessment['questions'],
+      assumed: [...(await assumptionsOf(own, judge, rules, asked))],
+      questions: [...(await questionsOf(own, judge, asked))] as Assessment['questions'],
       changes: [],
       windows: [...(await windowsOf(own, judge, prepared))],
       alternatives: [...(await alternativesOf(own, proposal, knowledge, judgeOther))],
@@ -117,7 +104,7 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
   };
 
   const verdict = async (written: unknown): Promise<VerdictOnly> => {
-    const own = await judged(written);
+    const own = await (await ready(written)).judge();
     return { verdict: own.verdict, range: own.range, settled: own.settled, rules: own.fired.map(({ residual, fires }) => ({ rule: residual.rule.id, verdict: residual.rule.verdict, fires })) };
   };
 

@@ -1,9 +1,10 @@
 import type { Assessment } from '../contract/types.generated.js';
 import type { Residual } from '../engine/specialise.js';
-import type { Knowledge, Rule, Value } from '../knowledge/knowledge.js';
+import type { Asked } from '../facts/asked.js';
+import type { Rule, Value } from '../knowledge/knowledge.js';
 import { type Answer, answersTo } from './answers.js';
 import type { Judge, Judged } from './judge.js';
-import { lookedAt, reaching } from './relevant.js';
+import { canTell, lookedAt, reaching } from './relevant.js';
 
 type Assumption = Assessment['assumed'][number];
 
@@ -14,7 +15,7 @@ const isAssumed = (answer: Answer, value: Value | undefined): boolean =>
 const differs = (answer: Answer, judged: Judged): boolean => answer.verdict !== judged.verdict;
 
 /** Each fact that was assumed or estimated and on which the verdict turns, with what another value would bring. */
-export const assumptionsOf = async (judged: Judged, judge: Judge, rules: readonly Residual<Rule>[], knowledge: Knowledge): Promise<readonly Assumption[]> => {
+export const assumptionsOf = async (judged: Judged, judge: Judge, rules: readonly Residual<Rule>[], { knowledge, operation }: Asked): Promise<readonly Assumption[]> => {
   const { facts } = judged;
   const assumed: Assumption[] = [];
   for (const id of reaching(lookedAt(rules), facts)) {
@@ -22,7 +23,7 @@ export const assumptionsOf = async (judged: Judged, judge: Judge, rules: readonl
     const fact = facts.read(id);
     if (word === undefined || (word.assume === undefined && fact.state !== 'estimated')) continue;
     if (fact.state !== 'assumed' && fact.state !== 'estimated') continue;
-    if (word.type === 'text' || (word.type === 'number' && word.tries === undefined)) continue;
+    if (!canTell(word, operation) || word.type === 'text' || (word.type === 'number' && word.tries === undefined)) continue;
     const answers = await answersTo(judge, word, fact.state === 'estimated' && Array.isArray(fact.among) ? (fact.among as readonly Value[]) : undefined);
     const otherwise = answers.filter((answer) => differs(answer, judged) && !isAssumed(answer, fact.value));
     if (otherwise.length > 0) assumed.push({ fact: id as Assumption['fact'], value: (fact.value ?? null) as Assumption['value'], otherwise: otherwise as unknown as Assumption['otherwise'] });

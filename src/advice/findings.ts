@@ -37,7 +37,7 @@ const findingOf = (fired: Fired<Rule>, read: Read, knowledge: Knowledge, species
   const params: Record<string, string | number | boolean> = {};
   for (const name of paramsIn(`${rule.title} ${rule.because}`)) {
     const fact = name === 'species.name' ? undefined : read(name);
-    params[name] = name === 'species.name' ? speciesLabel(species) : fact?.value === undefined ? '…' : shownValue(fact.value, knowledge.facts[name]);
+    params[name] = name === 'species.name' ? speciesLabel(species) : fact?.value === undefined ? '…' : (knowledge.phases[String(fact.value)]?.being ?? shownValue(fact.value, knowledge.facts[name]));
   }
   const sources = rule.sources.map((id) => knowledge.sources[id]).filter((source) => source !== undefined);
   const grounds = groundsOf(fired).map(({ fact, limit }): Finding['facts'][number] => {

@@ -1,24 +1,25 @@
 import type { Residual } from '../engine/specialise.js';
 import type { Assessment } from '../contract/types.generated.js';
-import type { Knowledge, Rule, Value } from '../knowledge/knowledge.js';
+import type { Asked } from '../facts/asked.js';
+import type { Rule, Value } from '../knowledge/knowledge.js';
 import { answersTo, settles } from './answers.js';
 import type { Judge, Judged } from './judge.js';
 import { message } from './message.js';
-import { reaching } from './relevant.js';
+import { canTell, reaching } from './relevant.js';
 
 type Question = Assessment['questions'][number];
 
 const most = 5;
 
 /** Questions whose answers would settle the verdict, the one that settles most first; each missing input is asked for once, whatever hangs on it. */
-export const questionsOf = async (judged: Judged, judge: Judge, knowledge: Knowledge): Promise<readonly Question[]> => {
+export const questionsOf = async (judged: Judged, judge: Judge, { knowledge, operation }: Asked): Promise<readonly Question[]> => {
   const { facts, fired, range, settled } = judged;
   if (settled) return [];
   const open = fired.filter((each) => each.fires === 'possibly' || !each.firm).map((each) => each.residual as Residual<Rule>);
   const turning = new Set(open.flatMap((residual) => residual.table?.buckets.map((buckets) => buckets.fact) ?? []));
   const untold = [...reaching([...turning].filter((id) => ['unknown', 'estimated'].includes(facts.read(id).state)), facts)].filter((id) => {
     const state = facts.read(id).state;
-    return knowledge.facts[id]?.ask !== undefined && (state === 'unknown' || state === 'estimated');
+    return knowledge.facts[id]?.ask !== undefined && canTell(knowledge.facts[id], operation) && (state === 'unknown' || state === 'estimated');
   });
   const asked: { readonly question: Question; readonly worth: number }[] = [];
   for (const id of untold) {

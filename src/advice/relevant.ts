@@ -1,6 +1,6 @@
 import type { Residual } from '../engine/specialise.js';
 import type { DerivedFacts } from '../facts/deriveFacts.js';
-import type { Rule } from '../knowledge/knowledge.js';
+import type { FactWord, OperationWord, Rule } from '../knowledge/knowledge.js';
 
 /** Facts that some facts were worked out of, all the way down, themselves among them; in the order met. */
 export const reaching = (from: Iterable<string>, facts: DerivedFacts): ReadonlySet<string> => {
@@ -17,3 +17,7 @@ export const reaching = (from: Iterable<string>, facts: DerivedFacts): ReadonlyS
 
 /** Every fact that these rules still look at. */
 export const lookedAt = (rules: readonly Residual<Rule>[]): ReadonlySet<string> => new Set(rules.flatMap((residual) => residual.table?.buckets.map((buckets) => buckets.fact) ?? []));
+
+/** Whether a proposal of this operation can tell a fact: a parameter only where the operation has it. */
+export const canTell = (word: FactWord, operation: OperationWord): boolean =>
+  word.given?.startsWith('operation.') !== true || operation.parameters.includes(word.given.slice('operation.'.length));

@@ -43,7 +43,7 @@ export const windowsOf = async (judged: Judged, judge: Judge, prepared: Prepared
     .sort((a, b) => severity(a.verdict) - severity(b.verdict) || a.from - b.from)
     .slice(0, most)
     .map(({ verdict, from, to }) => {
-      const season = prepared.on(from).season(undefined, standing);
+      const season = prepared.on(Math.floor((from + to) / 2)).season(undefined, standing);
       const phase = season?.phase;
       return { from: isoOf(from), to: isoOf(to), plusMinusDays: season?.plusMinusDays ?? climate.plusMinusDays, ...(phase === undefined ? {} : { phase }), verdict };
     });

@@ -51,9 +51,6 @@ origin?: ("seed" | "cutting" | "layer" | "graft" | "nursery" | "collected")
  */
 ageYears?: number
 lastRepotted?: string
-/**
- * @maxItems 2000
- */
 log?: {
 [k: string]: unknown
 }[]
@@ -62,9 +59,6 @@ structure?: {
  * degrees clockwise seen from above, 0 at the front
  */
 frontAzimuthDeg?: number
-/**
- * @maxItems 20
- */
 trunks?: {
 id: string
 from?: string
@@ -72,9 +66,6 @@ from?: string
  * height at which it leaves the other trunk
  */
 atMm?: number
-/**
- * @maxItems 200
- */
 points: {
 /**
  * height above the soil
@@ -94,9 +85,6 @@ sideMm?: number
 backMm?: number
 }[]
 }[]
-/**
- * @maxItems 200
- */
 wounds?: {
 /**
  * height
@@ -112,9 +100,6 @@ azimuthDeg?: number
 widthMm: number
 closed?: boolean
 }[]
-/**
- * @maxItems 200
- */
 branches?: {
 id: string
 from?: string
@@ -187,15 +172,7 @@ traits?: {
 "budding.stump"?: ("good" | "fair" | "poor" | "none")
 "budding.base"?: ("good" | "fair" | "poor" | "none")
 "healing.pace"?: ("fast" | "moderate" | "slow")
-/**
- * @minItems 2
- * @maxItems 2
- */
 "healing.ingrowthMm"?: [number, number]
-/**
- * @minItems 2
- * @maxItems 2
- */
 "healing.dieBackMm"?: [number, number]
 "healing.bleeds"?: ("no" | "resin" | "sap" | "latex")
 "healing.rot"?: ("resists" | "even" | "weak")
@@ -211,10 +188,6 @@ traits?: {
 "roots.afterBloom"?: boolean
 "leaves.defoliation"?: ("full" | "part" | "never")
 "leaves.candles"?: ("none" | "leave" | "pinch" | "cut")
-/**
- * @minItems 2
- * @maxItems 2
- */
 "leaves.needleYears"?: [number, number]
 "flowering.wood"?: ("this-year" | "last-year" | "spurs" | "old")
 "flowering.budSet"?: ("dormant" | "bud-swell" | "bud-burst" | "leafing-out" | "extending" | "hardened-off" | "turning" | "leaf-fall" | "resting" | "growing")[]
@@ -309,15 +282,11 @@ elevationM?: number
 /**
  * mean daily minimum of each month, January first
  * 
- * @minItems 12
- * @maxItems 12
  */
 monthlyMinC?: [number, number, number, number, number, number, number, number, number, number, number, number]
 /**
  * mean daily maximum of each month, January first
  * 
- * @minItems 12
- * @maxItems 12
  */
 monthlyMaxC?: [number, number, number, number, number, number, number, number, number, number, number, number]
 /**
@@ -332,9 +301,6 @@ firstFrost?: string
  * ISO 3166-1 country or 3166-2 state
  */
 region?: string
-/**
- * @maxItems 1500
- */
 daily?: {
 /**
  * ISO 8601 date
@@ -351,7 +317,6 @@ maxC: number
 }[]
 }
 /**
- * @maxItems 1000
  * 
  * Items: id of a rule that is not to be asked
  */
@@ -539,10 +504,6 @@ proposal: {
 
 }
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 settled: boolean
 summary: Message
@@ -593,16 +554,9 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }[]
-/**
- * @maxItems 5
- */
 questions: []|[{
 fact: ("season.phase" | "season.growingDaysLeft" | "season.rootDaysLeft" | "season.daysToBudSwell" | "season.daysToFirstFrost" | "season.daysToLastFrost" | "season.nightC" | "season.coldNightC" | "season.dayC" | "season.awakeEarly" | "place.winterLowC" | "place.told" | "place.region" | "disease.inSeason" | "law.names" | "tree.species" | "tree.vigour" | "tree.health" | "tree.stage" | "tree.growing" | "tree.standing" | "tree.rootState" | "tree.flower" | "tree.origin" | "tree.ageYears" | "tree.trunkDiameterMm" | "tree.ringMm" | "aim.flowers" | "aim.trunkGainMm" | "history.daysSinceRepot" | "history.daysSinceCollected" | "history.daysSinceDefoliated" | "history.daysSinceCandleCut" | "history.daysSinceHardWork" | "history.daysSinceStripped" | "history.stubAgeDays" | "history.daysSinceCut" | "history.wiredDays" | "history.daysSinceLayered" | "work.strain" | "sitting.hardOperations" | "sitting.foliageShare" | "sitting.cutAreaShare" | "cut.foliageLeft" | "cut.woodAge" | "cut.nodesLeft" | "cut.budsLeft" | "cut.below" | "cut.rebudding" | "cut.finish" | "cut.branchDiameterMm" | "cut.branchToTrunk" | "cut.leaderToTrunk" | "cut.foliageShare" | "cut.stubMm" | "cut.stubDry" | "cut.shootsAtStub" | "cut.sealed" | "cut.heightMm" | "wound.widthMm" | "wound.closureYears" | "wound.girthShare" | "structure.levelMembers" | "structure.gapNearShare" | "shoots.shareRemoved" | "shoots.left" | "flowers.what" | "flowers.budsSet" | "bend.severity" | "bend.radiusMm" | "wire.how" | "wire.biting" | "deadwood.on" | "roots.shareRemoved" | "roots.soilRemoved" | "roots.exposeFlare" | "winter.placement" | "winter.highestC" | "move.to" | "exposure.lowestC" | "move.coldestNightC" | "exposure.warmthC" | "cuttings.wood" | "cuttings.rooted" | "cuttings.rooting" | "layer.at" | "graft.method" | "sow.coldWeeks" | "sow.warmWeeks" | "feed.nitrogen" | "species.form.leafType" | "species.form.leafHabit" | "species.form.arrangement" | "species.form.whorls" | "species.form.dominance" | "species.form.juvenileReversion" | "species.growth.flushes" | "species.growth.pace" | "species.growth.minNightC" | "species.budding.leafyWood" | "species.budding.bareWood" | "species.budding.stump" | "species.budding.base" | "species.healing.pace" | "species.healing.ingrowthMm" | "species.healing.dieBackMm" | "species.healing.bleeds" | "species.healing.rot" | "species.roots.maxRemoved" | "species.roots.bareRoot" | "species.roots.phases" | "species.roots.intervalYearsYoung" | "species.roots.intervalYearsOld" | "species.roots.killC" | "species.roots.fungalPartner" | "species.roots.dryDaysAfterCut" | "species.roots.acid" | "species.roots.afterBloom" | "species.leaves.defoliation" | "species.leaves.candles" | "species.leaves.needleYears" | "species.flowering.wood" | "species.flowering.budSet" | "species.flowering.bloom" | "species.flowering.grownFor" | "species.wood.suppleness" | "species.wood.brittlePhases" | "species.wood.markingWeeks" | "species.wood.wirePhases" | "species.wood.deadwood" | "species.wood.sectored" | "species.pruning.maxFoliageShare" | "species.pruning.diseaseRisks" | "species.propagation.softwood" | "species.propagation.semiRipe" | "species.propagation.hardwood" | "species.propagation.root" | "species.propagation.airLayer" | "species.propagation.coldWeeks" | "species.propagation.warmWeeks" | "species.rest.need" | "species.rest.season" | "species.rest.coldWeeks" | "species.rest.warmestC" | "species.rest.coolestC" | "species.climate.coldestC" | "species.climate.heat" | "species.climate.light" | "species.hazards.skin" | "species.hazards.eaten" | "species.hazards.thorns" | "species.hazards.dust" | "species.hazards.regulated" | "species.season.model" | "species.season.budSwell" | "species.season.leafOut" | "species.season.hardens" | "species.season.turns" | "species.season.leafFall")
 ask: Message
@@ -614,10 +568,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }]|[{
@@ -631,10 +581,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }, {
@@ -648,10 +594,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }]|[{
@@ -665,10 +607,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }, {
@@ -682,10 +620,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }, {
@@ -699,10 +633,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }]|[{
@@ -716,10 +646,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }, {
@@ -733,10 +659,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }, {
@@ -750,10 +672,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }, {
@@ -767,10 +685,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }]|[{
@@ -784,10 +698,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }, {
@@ -801,10 +711,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }, {
@@ -818,10 +724,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }, {
@@ -835,10 +737,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }, {
@@ -852,10 +750,6 @@ value?: (string | number | boolean | null | (string | number)[])
 below?: number
 atLeast?: number
 verdict: ("allowed" | "risky" | "advise-against")
-/**
- * @minItems 2
- * @maxItems 2
- */
 range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
 }[]
 }]
@@ -882,20 +776,8 @@ verdict: ("allowed" | "risky" | "advise-against")
 why: Message
 }[]
 expect: {
-/**
- * @minItems 2
- * @maxItems 2
- */
 closureYears?: [number, number]
-/**
- * @minItems 2
- * @maxItems 2
- */
 recoveryWeeks?: [number, number]
-/**
- * @minItems 2
- * @maxItems 2
- */
 dieBackMm?: [number, number]
 backBudding?: ("sure" | "likely" | "unsure" | "unlikely" | "none")
 regrowth?: Message

@@ -1,3 +1,5 @@
+import { utc } from '@date-fns/utc';
+import { formatISO, lastDayOfMonth, lastDayOfYear, parseISO } from 'date-fns';
 import type { Proposal } from '../contract/types.generated.js';
 import { type Day, dayOf } from '../season/day.js';
 
@@ -9,12 +11,11 @@ export interface LogEntry {
   readonly written: Readonly<Record<string, unknown>>;
 }
 
+/** The days that an ISO date of any exactness may mean: a year, a month or a day. */
 export const spanOf = (iso: string): { readonly earliest: Day; readonly latest: Day } => {
-  if (iso.length === 10) return { earliest: dayOf(iso), latest: dayOf(iso) };
-  const [year, month] = iso.split('-').map(Number) as [number, number | undefined];
-  if (month === undefined) return { earliest: dayOf(`${iso}-01-01`), latest: dayOf(`${iso}-12-31`) };
-  const next = month === 12 ? `${String(year + 1).padStart(4, '0')}-01-01` : `${iso.slice(0, 5)}${String(month + 1).padStart(2, '0')}-01`;
-  return { earliest: dayOf(`${iso}-01`), latest: dayOf(next) - 1 };
+  const from = parseISO(iso, { in: utc });
+  const to = iso.length === 4 ? lastDayOfYear(from) : iso.length === 7 ? lastDayOfMonth(from) : from;
+  return { earliest: dayOf(formatISO(from, { representation: 'date' })), latest: dayOf(formatISO(to, { representation: 'date' })) };
 };
 
 const kept = new WeakMap<object, readonly LogEntry[]>();

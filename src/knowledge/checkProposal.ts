@@ -1,15 +1,13 @@
+import { utc } from '@date-fns/utc';
+import { isValid, parseISO } from 'date-fns';
 import { proposalValidator } from '../contract/validators.generated.js';
 import type { Proposal } from '../contract/types.generated.js';
 import { type Issue, SparebudError } from './error.js';
 import type { Knowledge, Value } from './knowledge.js';
 import { schemaIssues, type SchemaError } from './schemaIssues.js';
 
-const realDate = (iso: string): boolean => {
-  const [year, month, day] = iso.split('-').map(Number) as [number, number?, number?];
-  if (month === undefined) return year > 0;
-  const days = [31, (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0 ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-  return month >= 1 && month <= 12 && (day === undefined || (day >= 1 && day <= days[month - 1]!));
-};
+/** Whether an ISO date of any exactness is one of the calendar. */
+const realDate = (iso: string): boolean => isValid(parseISO(iso, { in: utc }));
 
 const dateIssues = (proposal: Proposal): readonly Issue[] => {
   const told: [string, string | undefined][] = [['date', proposal.date]];

@@ -49,6 +49,8 @@ export interface PhaseWord {
   readonly models: readonly string[];
   readonly bbch: readonly [number, number];
   readonly label: string;
+  /** How a text says that a tree is in it: `swelling its buds`. */
+  readonly being: string;
   readonly meaning: string;
   readonly seen: string;
 }

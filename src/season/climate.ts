@@ -4,7 +4,7 @@ import type { Climate, Where } from './climateShape.js';
 import { nearestPlaces } from './findPlaces.js';
 import type { Station } from './station.js';
 
-export type { Climate, DailyReading, Where } from './climateShape.js';
+export type { Climate, Where } from './climateShape.js';
 
 /** A station this near beats a curve fitted to stated frost dates; one within the farther reach still beats latitude alone. */
 const reachKm = 120;

@@ -1,7 +1,13 @@
+import { UTCDate, utc } from '@date-fns/utc';
+import { addDays, differenceInCalendarDays, formatISO, isValid, parseISO } from 'date-fns';
+
 /** A day, as whole days since 1970-01-01 UTC: no clock, no time zone. */
 export type Day = number;
 
-const millisecondsPerDay = 86_400_000;
+const epoch = new UTCDate(0);
+
+/** Whether a text is a date of the calendar, YYYY-MM-DD. */
+export const isDate = (iso: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(iso) && isValid(parseISO(iso, { in: utc }));
 
 /**
  * The day number of an ISO date.
@@ -12,11 +18,8 @@ const millisecondsPerDay = 86_400_000;
  * @example dayOf('1970-01-02') // 1
  */
 export const dayOf = (iso: string): Day => {
-  const at = /^\d{4}-\d{2}-\d{2}$/.test(iso) ? Date.parse(`${iso}T00:00:00Z`) : Number.NaN;
-  if (Number.isNaN(at) || new Date(at).toISOString().slice(0, 10) !== iso) {
-    throw new RangeError(`\`${iso}\` is not a date of the calendar; write YYYY-MM-DD`);
-  }
-  return at / millisecondsPerDay;
+  if (!isDate(iso)) throw new RangeError(`\`${iso}\` is not a date of the calendar; write YYYY-MM-DD`);
+  return differenceInCalendarDays(parseISO(iso, { in: utc }), epoch, { in: utc });
 };
 
 /**
@@ -26,4 +29,4 @@ export const dayOf = (iso: string): Day => {
  * @param day days since 1970-01-01 UTC; a fraction is cut off
  * @example isoOf(1) // '1970-01-02'
  */
-export const isoOf = (day: Day): string => new Date(Math.floor(day) * millisecondsPerDay).toISOString().slice(0, 10);
+export const isoOf = (day: Day): string => formatISO(addDays(epoch, Math.floor(day)), { representation: 'date' });

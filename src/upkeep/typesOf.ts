@@ -23,5 +23,5 @@ export const typesOf = async (schemas: Readonly<Record<string, Schema>>): Promis
     plain['title'] = name;
     parts.push(await compile(plain as never, name, { bannerComment: '', additionalProperties: false, declareExternallyReferenced: true, format: false, unreachableDefinitions: false, ignoreMinAndMaxItems: false, maxItems: 12 }));
   }
-  return parts.join('\n');
+  return parts.join('\n').replace(/^ \* @(?:min|max)Items.*\n/gm, '').replace(/\/\*\*\n \*\/\n/g, '');
 };

@@ -39,13 +39,13 @@ const some = (members: Readonly<Record<string, fc.Arbitrary<unknown>>>, often: n
 export const givenUnder = (knowledge: Knowledge, under: 'tree' | 'operation'): Readonly<Record<string, FactWord>> =>
   Object.fromEntries(Object.values(knowledge.facts).flatMap((word) => {
     const step = word.given?.startsWith(`${under}.`) === true ? word.given.slice(under.length + 1) : '';
-    return step === '' || step.includes('.') || !['choice', 'boolean', 'number'].includes(word.type) || step === 'lastRepotted' ? [] : [[step, word]];
+    return step === '' || step.includes('.') || !['choice', 'boolean', 'number'].includes(word.type) || ['lastRepotted', 'log', 'structure'].includes(step) ? [] : [[step, word]];
   }));
 
 export const operationArbitrary = (knowledge: Knowledge, op?: string): fc.Arbitrary<Members> => {
   const given = givenUnder(knowledge, 'operation');
   return (op === undefined ? fc.constantFrom(...Object.keys(knowledge.operations)) : fc.constant(op)).chain((id) =>
-    some(Object.fromEntries(knowledge.operations[id]!.parameters.filter((name) => given[name] !== undefined).map((name) => [name, valueArbitrary(given[name]!)])), 1).map((told) => ({ op: id, ...told })));
+    some(Object.fromEntries(knowledge.operations[id]!.parameters.filter((name) => given[name] !== undefined).map((name) => [name, valueArbitrary(given[name]!)])), 2).map((told) => ({ op: id, ...told })));
 };
 
 export const dateArbitrary = fc.tuple(fc.constantFrom('2024', '2025', '2026'), fc.integer({ min: 0, max: 364 })).map(([year, day]) => new Date(Date.UTC(Number(year), 0, 1 + day)).toISOString().slice(0, 10));
@@ -67,28 +67,28 @@ export interface Wanted {
   readonly op?: string;
   readonly species?: readonly string[];
   readonly where?: fc.Arbitrary<Members>;
-  /** One in so many is left out of each fact; the higher, the more is told. */
+  /** One in so many of each fact is left out. */
   readonly told?: number;
 }
 
 /** Proposals that a grower could make: every kind of tree, work, day and place, each fact told or not. */
 export const plausibleProposal = (knowledge: Knowledge, stations: readonly Station[], wanted: Wanted = {}): fc.Arbitrary<Proposal> => {
   const species = wanted.species ?? Object.values(knowledge.species).filter((each) => each.rank !== 'member').map((each) => each.id);
-  const often = wanted.told ?? 1;
+  const often = wanted.told ?? 2;
   const tree = some(Object.fromEntries(Object.entries(givenUnder(knowledge, 'tree')).filter(([name]) => name !== 'species').map(([name, word]) => [name, valueArbitrary(word)])), often);
   const more = some({
-    trunk: some({ diameterMm: fc.constantFrom(8, 15, 25, 40, 60, 100), thickenedMm: fc.constantFrom(0.5, 2, 5) }, 2),
+    trunk: some({ diameterMm: fc.constantFrom(8, 15, 25, 40, 60, 100), thickenedMm: fc.constantFrom(0.5, 2, 5) }, 3),
     lastRepotted: fc.oneof(dateArbitrary, dateArbitrary.map((date) => date.slice(0, 7)), fc.constant('never')),
     log: logArbitrary(knowledge),
-    aim: some({ flowers: fc.constantFrom('no', 'yes'), trunkDiameterMm: fc.constantFrom(20, 60, 120) }, 1),
-  }, 1);
+    aim: some({ flowers: fc.constantFrom('no', 'yes'), trunkDiameterMm: fc.constantFrom(20, 60, 120) }, 2),
+  }, 2);
   return fc.record({
     species: fc.constantFrom(...species),
     tree,
     more,
     operation: operationArbitrary(knowledge, wanted.op),
-    date: fc.option(dateArbitrary, { nil: undefined, freq: 5 }),
-    where: fc.option(wanted.where ?? whereArbitrary(stations), { nil: undefined, freq: 4 }),
+    date: fc.option(dateArbitrary, { nil: undefined, freq: 6 }),
+    where: fc.option(wanted.where ?? whereArbitrary(stations), { nil: undefined, freq: 5 }),
   }).map(({ species: id, tree: told, more: further, operation, date, where }) => ({
     tree: { species: id, ...told, ...further },
     operation,

@@ -25,9 +25,18 @@ describe('the climate of a place', () => {
     expect(climate.station?.id).toBe('tokyo-japan');
   });
 
-  it('takes the nearest station within 120 km, and none beyond', () => {
-    expect(climateOf({ latitude: 35.2, longitude: 139.3 }, stations).station?.id).toBe('tokyo-japan');
-    expect(climateOf({ latitude: 51, longitude: 3.7 }, stations).quality).toBe('latitude');
+  it('takes the nearest station, less sure the farther it is, and none beyond 300 km', () => {
+    const near = climateOf({ latitude: 35.2, longitude: 139.3 }, stations);
+    const far = climateOf({ latitude: 37.0, longitude: 141.0 }, stations);
+    expect(near.station?.id).toBe('tokyo-japan');
+    expect(far.quality).toBe('station');
+    expect(far.plusMinusDays).toBeGreaterThan(near.plusMinusDays);
+    expect(climateOf({ latitude: 51, longitude: -25 }, stations).quality).toBe('latitude');
+  });
+
+  it('takes stated frost dates rather than a station more than 120 km away', () => {
+    expect(climateOf({ latitude: 51, longitude: 3.7, lastFrost: '04-20', firstFrost: '10-28' }, stations).quality).toBe('frost-dates');
+    expect(climateOf({ latitude: 51, longitude: 3.7 }, stations).quality).toBe('station');
   });
 
   it('is surer near a station than far from it', () => {

@@ -58,7 +58,7 @@ const sourceSchema = closed(
 export const sharedSchemas = (): Readonly<Record<string, Schema>> => ({
   facts: document('facts', 'The facts and traits that rules may look at', mapOf(factSchema)),
   operations: document('operations', 'The operations', mapOf(operationSchema)),
-  phases: document('phases', 'The phases of a tree’s year', mapOf(closed({ models: listOf(text(), 1), bbch: pair, label: text(), meaning: text(), seen: text() }, ['models', 'bbch', 'label', 'meaning', 'seen']))),
+  phases: document('phases', 'The phases of a tree’s year', mapOf(closed({ models: listOf(text(), 1), bbch: pair, label: text(), being: text('how a text says that a tree is in it'), meaning: text(), seen: text() }, ['models', 'bbch', 'label', 'being', 'meaning', 'seen']))),
   sources: document('sources', 'The sources', mapOf(sourceSchema)),
   alerts: document('alerts', 'Dated alerts of diseases and pests by region', listOf(closed({ disease: text(), regions: listOf({ type: 'string', pattern: '^[A-Z]{2}(-[A-Z0-9]{1,3})?$' }, 1), from: monthDay, to: monthDay, box: { type: 'array', items: { type: 'number' }, minItems: 4, maxItems: 4 }, source: text(), sources, note: text() }, ['disease', 'regions', 'from', 'to']))),
   cautions: document('cautions', 'Cautions and what brings them up', mapOf(closed({ operations: named, when, sources }, ['operations', 'sources']))),

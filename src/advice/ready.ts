@@ -1,0 +1,28 @@
+import type { Proposal } from '../contract/types.generated.js';
+import { type Residuals, residualsOf } from '../engine/residuals.js';
+import { checkProposal } from '../knowledge/checkProposal.js';
+import type { Knowledge } from '../knowledge/knowledge.js';
+import { climatesAt } from '../season/climatesAt.js';
+import type { Station } from '../season/station.js';
+import { type Judge, judgeOf } from './judge.js';
+import { type Places, prepare, type Prepared } from './prepare.js';
+
+/** A proposal that has been checked, prepared and can be judged. */
+export interface Ready {
+  readonly proposal: Proposal;
+  readonly prepared: Prepared;
+  readonly residuals: Residuals;
+  readonly judge: Judge;
+}
+
+/** Makes proposals ready, and remembers what it worked out of each species and place. */
+export const readyFor = (knowledge: Knowledge, stations: readonly Station[]): ((written: unknown) => Promise<Ready>) => {
+  const residuals = residualsOf(knowledge);
+  const places: Places = { stations, climateAt: climatesAt(stations) };
+  return async (written) => {
+    const proposal = checkProposal(written, knowledge);
+    const prepared = prepare(proposal, knowledge, places);
+    const left = await residuals(proposal.operation.op, prepared.variant, prepared.asked.traits);
+    return { proposal, prepared, residuals: left, judge: judgeOf(prepared, left.rules, proposal.ignore) };
+  };
+};

@@ -1,0 +1,96 @@
+import { readFileSync } from 'node:fs';
+import { Engine, type NestedCondition } from 'json-rules-engine';
+import { createAdvisor } from '../advisor.js';
+import { readyFor } from '../advice/ready.js';
+import type { Condition } from '../engine/condition.js';
+import { evaluate } from '../engine/evaluate.js';
+import { ruleCondition } from '../engine/ruleCondition.js';
+import { deriveFacts } from '../facts/deriveFacts.js';
+import type { Knowledge, Value } from '../knowledge/knowledge.js';
+import type { Station } from '../season/station.js';
+import { corpus } from './corpus.js';
+
+/* `npm run bench`: loading, one assessment cold and warm, and the rule stage beside json-rules-engine with one engine an operation, in the same run. */
+const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? 0;
+const timed = async (work: () => unknown): Promise<number> => {
+  const started = performance.now();
+  await work();
+  return performance.now() - started;
+};
+const print = (what: string, milliseconds: number): boolean => process.stdout.write(`${what.padEnd(64)} ${milliseconds >= 10 ? milliseconds.toFixed(1) : milliseconds.toFixed(3)} ms\n`);
+
+/** A rule as it would be written for that engine by hand: traits are facts, limits that are traits refer to them. */
+const plain = (condition: Condition): NestedCondition => {
+  switch (condition.kind) {
+    case 'all':
+      return { all: condition.of.map(plain) };
+    case 'any':
+      return { any: condition.of.map(plain) };
+    case 'test': {
+      const { limit } = condition;
+      const value = 'is' in limit ? limit.is : 'trait' in limit ? { fact: `limit:${limit.trait}:${limit.times}:${limit.plus}` } : { fact: 'limit:daysNeeded' };
+      return { fact: condition.fact, operator: condition.operator, value };
+    }
+    case 'not':
+    case 'constant':
+      return { all: [] };
+  }
+};
+
+const engineFor = (operation: string, knowledge: Knowledge): Engine => {
+  const engine = new Engine([], { allowUndefinedFacts: true });
+  for (const rule of Object.values(knowledge.rules)) {
+    if (rule.operations === 'all' || rule.operations.includes(operation)) engine.addRule({ name: rule.id, conditions: { all: [plain(ruleCondition(rule))] }, event: { type: 'fires' } });
+  }
+  return engine;
+};
+
+const limitsIn = (condition: Condition): readonly { readonly trait: string; readonly times: number; readonly plus: number }[] =>
+  condition.kind === 'test' ? ('trait' in condition.limit ? [condition.limit] : []) : condition.kind === 'all' || condition.kind === 'any' ? condition.of.flatMap(limitsIn) : [];
+
+const read = await timed(async () => await import('../knowledge/bundled.js'));
+const { knowledge } = await import('../knowledge/bundled.js');
+const { stations } = JSON.parse(readFileSync('shared/places.json', 'utf8')) as { readonly stations: readonly Station[] };
+print('load the bundled knowledge', read);
+
+const every = corpus(knowledge, 'tests/corpus.yaml');
+const chosen = Array.from({ length: 400 }, (_, i) => every[Math.floor((i * every.length) / 400)]!);
+const advisor = createAdvisor(knowledge, { places: stations });
+const first = chosen[17]!;
+print('first assessment, cold', await timed(async () => await advisor.assess(first)));
+const cold: number[] = [];
+for (const proposal of chosen) cold.push(await timed(async () => await advisor.assess(proposal)));
+print('400 other assessments, first time, median', median(cold));
+const warm: number[] = [];
+for (const proposal of chosen) warm.push(await timed(async () => await advisor.assess(proposal)));
+print('the same, warm, median', median(warm));
+const verdicts: number[] = [];
+for (const proposal of chosen) verdicts.push(await timed(async () => await advisor.verdict(proposal)));
+print('verdict with its rules only, warm, median', median(verdicts));
+
+const engines = new Map(Object.keys(knowledge.operations).map((operation) => [operation, engineFor(operation, knowledge)]));
+const all = new Map([...Object.values(knowledge.rules)].flatMap((rule) => limitsIn(ruleCondition(rule))).map((limit) => [`limit:${limit.trait}:${limit.times}:${limit.plus}`, limit]));
+const naive: number[] = [];
+const ours: number[] = [];
+const ready = readyFor(knowledge, stations);
+for (const proposal of chosen) {
+  const { prepared, residuals } = await ready(proposal);
+  const { traits, operation } = prepared.asked;
+  const { read } = deriveFacts(prepared.asked);
+  const facts: Record<string, Value> = { 'limit:daysNeeded': operation.daysNeeded?.days ?? 0 };
+  for (const id of Object.keys(knowledge.facts)) {
+    const value = id.startsWith('species.') ? (traits[id.slice('species.'.length)]?.is as Value | undefined) : read(id).value;
+    if (value !== undefined) facts[id] = value;
+  }
+  for (const [id, { trait, times, plus }] of all) {
+    const is = traits[trait]?.is;
+    if (is !== undefined) facts[id] = (typeof is === 'number' ? is * times + plus : is) as Value;
+  }
+  const engine = engines.get(operation.id)!;
+  naive.push(await timed(async () => await engine.run(facts)));
+  await evaluate(residuals.rules, read);
+  ours.push(await timed(async () => await evaluate(residuals.rules, read)));
+}
+print('rule stage: json-rules-engine, one engine an operation, median', median(naive));
+print('rule stage: sparebud, warm tables, known and unknown, median', median(ours));
+process.stdout.write(`ratio of the two medians: ${(median(naive) / median(ours)).toFixed(1)}; of the sums: ${(naive.reduce((a, b) => a + b, 0) / ours.reduce((a, b) => a + b, 0)).toFixed(1)}\n`);
