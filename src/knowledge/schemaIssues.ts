@@ -32,7 +32,7 @@ const listed = (accepted: readonly string[]): string => (accepted.length > 14 ? 
 
 const unknownWord = (pointer: string, name: string): { readonly code: IssueCode; readonly kind: string } => {
   if (pointer.endsWith('/traits')) return { code: 'unknown-trait', kind: 'trait' };
-  if (/\/(when|unless|any|all|given)\b/.test(pointer)) return { code: 'unknown-fact', kind: 'fact' };
+  if (/\/(?:when|any|all)\/\d+$|\/given$/.test(pointer)) return { code: 'unknown-fact', kind: 'fact' };
   if (/^\/operation$|^\/tree\/log\/\d+$/.test(pointer)) return { code: 'unknown-parameter', kind: 'parameter' };
   return { code: 'unknown-field', kind: name };
 };
@@ -64,6 +64,10 @@ export const schemaIssues = (errors: readonly SchemaError[], file?: string): rea
         const name = String(error.params['additionalProperty']);
         const accepted = members(error);
         const { code, kind } = unknownWord(error.instancePath, 'field');
+        if (code === 'unknown-field' && /\/(?:when|any|all)\/\d+\//.test(error.instancePath)) {
+          add('not-allowed', [...path, name], `\`${short(name)}\` does not fit what it compares${at}`, { found: name, accepted, help: `what fits: a value, a list of values, or ${listed(accepted)}` });
+          break;
+        }
         add(code, [...path, name], `unknown ${kind} \`${short(name)}\`${at}`, { found: name, accepted, help: didYouMean(name, accepted) ?? `accepted: ${listed(accepted)}` });
         break;
       }

@@ -124,6 +124,12 @@ const yearRound = (notes: readonly string[]): TurningPoints => ({
   start: undefined, leafOut: undefined, end: undefined, always: true, notes,
 });
 
+/** No day is warm enough to grow: at rest all year, as a place a shade warmer is for all but a few days. */
+const restAllYear = (phase: Phase, plusMinusDays: number): TurningPoints => ({
+  steps: [{ phase, from: 0, plusMinusDays, half: 'autumn' }],
+  start: undefined, leafOut: undefined, end: undefined, always: false, notes: ['no-summer-here'],
+});
+
 /** Growth from the first warm day to the last; rest between. */
 const warmSeason = (from: number, to: number, plusMinusDays: number, notes: readonly string[], rest: readonly Phase[] = ['resting']): TurningPoints => {
   const first = Math.max(0, Math.round(from));
@@ -137,7 +143,7 @@ const warmSeason = (from: number, to: number, plusMinusDays: number, notes: read
 const mild = (place: ClimateYear, traits: SeasonTraits, plusMinusDays: number): TurningPoints => {
   const notes = traits.restSeason === 'summer' ? ['summer-rest'] : [];
   const warm = warmRun(place.meanC, 10);
-  if (warm === undefined) return none('no-summer-here');
+  if (warm === undefined) return restAllYear('resting', plusMinusDays);
   if (warm === 'always' && (place.coldestMeanC > noWinterC || place.shortDays === undefined)) return yearRound(notes);
   // Where no month is too cold the lengthening day (11 h) begins the season.
   const from = warm === 'always' ? Math.max(0, place.daylengthH.findIndex((hours) => hours >= 11)) : warm.from;
@@ -162,7 +168,7 @@ const withSummerRest = (place: ClimateYear, season: TurningPoints, plusMinusDays
 /** Growth while nights stay above what the species asks. */
 const nightBound = (place: ClimateYear, traits: SeasonTraits, plusMinusDays: number, rest: readonly Phase[]): TurningPoints => {
   const warm = warmRun(place.minC, traits.minNightC ?? (traits.model === 'tropical' ? 12 : 10));
-  if (warm === undefined) return none('no-summer-here');
+  if (warm === undefined) return restAllYear(rest.at(-1) ?? 'resting', plusMinusDays);
   if (warm === 'always') {
     return traits.model === 'dry-deciduous' || traits.restSeason === 'dry' ? none('dry-season-unknown') : yearRound([]);
   }

@@ -22,7 +22,9 @@ export const readYaml = (file: string, text: string): YamlFile => {
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(1, line), col: Math.max(1, col) };
   };
-  const issues: Issue[] = parsed.errors.map((error) => ({
+  /* One slip of the pen can upset all that follows: the first error is the one to mend. */
+  const first = parsed.errors.find((error) => error.code !== 'DUPLICATE_KEY');
+  const issues: Issue[] = (first === undefined ? parsed.errors : [first]).map((error) => ({
     code: error.code === 'DUPLICATE_KEY' ? 'duplicate' : 'bad-yaml',
     path: '',
     message: `${error.code === 'DUPLICATE_KEY' ? 'the same key stands twice' : error.message.split('\n')[0]!.toLowerCase()} in ${file}`,

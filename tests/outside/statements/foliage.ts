@@ -1,28 +1,36 @@
 import { expect } from 'vitest';
-import { albany, cambridge, munich, type Statement } from './statement.js';
+import { albany, cambridge, munich, type Ask, type Statement } from './statement.js';
 
 const strong = (species: string, stage: 'developing' | 'refined' = 'developing') => ({ species, vigour: 'strong', stage }) as const;
 const bare = { op: 'cut-back', foliageLeft: false, woodAge: 'old', foliageShare: 0.1 };
 const stump = { op: 'trunk-chop', foliageLeft: false, foliageShare: 1 };
+const intoBareYew = (species: string): Ask => ({
+  tree: strong(species), operation: { ...bare, foliageShare: 0.2 }, date: '2026-05-30', where: cambridge, accept: ['allowed'], silent: ['cut/no-buds-to-come', 'cut/few-buds-to-come'], traits: ['budding.bareWood'],
+  also: (assessment) => expect(assessment.expect.backBudding).toBe('likely'),
+});
 const half = { op: 'candle-pinch', shareRemoved: 0.5 };
 const strip = { op: 'defoliate', shareRemoved: 1 };
 
 export const foliage: readonly Statement[] = [
   {
-    row: 20, says: 'A pine cut behind its last needles has no buds left to grow from',
-    sources: ['conifers-dk-pinus'], published: 'conifers.dk, page on Pinus: no meristem lies on the bare shoot',
-    asks: [
-      { tree: strong('pinus-strobus'), operation: bare, date: '2026-10-10', where: albany, accept: ['advise-against'], because: ['cut/no-buds-to-come'], traits: ['budding.bareWood'] },
-      { tree: strong('pinus-sylvestris'), operation: stump, date: '2026-03-10', where: munich, accept: ['advise-against'], because: ['chop/stump-dies'], traits: ['budding.stump'] },
-    ],
+    row: 20, says: 'A pine shoot cut behind its last needles has no buds left to grow from',
+    sources: ['conifers-dk-pinus', 'kujawski-2022'], published: 'conifers.dk, page on Pinus; R. Kujawski, Berkshire Eagle, 8 June 2022',
+    asks: [{ tree: strong('pinus-strobus'), operation: bare, date: '2026-10-10', where: albany, accept: ['advise-against'], because: ['cut/no-buds-to-come'], traits: ['budding.bareWood'] }],
   },
   {
-    row: 21, says: 'A yew is cut hard into bare wood from late May into June',
+    row: 20, says: 'A young pine chopped below its last needles is lost',
+    sources: ['conifers-dk-pinus'], published: 'conifers.dk, page on Pinus: no meristem lies on the bare shoot',
+    asks: [{ tree: strong('pinus-sylvestris'), operation: stump, date: '2026-03-10', where: munich, accept: ['advise-against'], because: ['chop/stump-dies'], traits: ['budding.stump'] }],
+  },
+  {
+    row: 21, says: 'An English yew is cut hard into bare wood from late May into June',
     sources: ['ebts-yew'], published: 'EBTS, yew tips: hard after frosts, end of May to June',
-    asks: ['taxus-cuspidata', 'taxus-baccata'].map((species) => ({
-      tree: strong(species), operation: { ...bare, foliageShare: 0.2 }, date: '2026-05-30', where: cambridge, accept: ['allowed'] as const, silent: ['cut/no-buds-to-come', 'cut/few-buds-to-come'], traits: ['budding.bareWood'],
-      also: (assessment) => expect(assessment.expect.backBudding).toBe('likely'),
-    })),
+    asks: [intoBareYew('taxus-baccata')],
+  },
+  {
+    row: 21, says: 'So is a Japanese yew',
+    sources: ['ebts-yew'], published: 'EBTS, yew tips: hard after frosts, end of May to June',
+    asks: [intoBareYew('taxus-cuspidata')],
   },
   {
     row: 22, says: 'A juniper cut into its brown inside does not come again',

@@ -24,7 +24,7 @@ export const pruning: readonly Statement[] = [
     asks: [
       { tree: oldBeech, operation: thin(0.5), date: '2026-07-15', where: cambridge, accept: ['risky', 'advise-against'], because: ['foliage/too-much'] },
       { tree: oldBeech, operation: thin(0.2), date: '2026-07-15', where: cambridge, accept: ['allowed'], silent: ['foliage/too-much'] },
-      { tree: { ...oldBeech, species: 'picea-abies' }, operation: thin(0.6), date: '2026-07-15', where: cambridge, accept: ['advise-against'], because: ['foliage/far-too-much'] },
+      { tree: { ...oldBeech, species: 'pinus-strobus' }, operation: thin(0.55), date: '2026-07-15', where: cambridge, accept: ['advise-against'], because: ['foliage/far-too-much'] },
     ],
   },
   {

@@ -10,7 +10,7 @@ const ofRule = (id: string): readonly string[] => {
   return rule.sources;
 };
 
-/** Published sources that a verdict rests on: of the rules that decide it (or whose silence does), of the traits they look at, and of the alert. */
+/** Published sources that a verdict rests on: of the rules that decide it (or whose silence does), of the traits they look at, of alerts and follow-ups. */
 export const restsOn = (ask: Ask, assessment: Assessment): ReadonlySet<string> => {
   const traits = shipped.species[assessment.basis.species]?.traits ?? {};
   const deciding = assessment.findings.filter((finding) => finding.verdict === assessment.verdict || finding.fires === 'possibly');
@@ -21,6 +21,7 @@ export const restsOn = (ask: Ask, assessment: Assessment): ReadonlySet<string> =
     ...deciding.flatMap((finding) => ofRule(finding.rule)),
     ...(ask.silent ?? []).flatMap(ofRule),
     ...looked.flatMap((trait) => traits[trait]?.sources ?? []),
+    ...(ask.follows ?? []).flatMap((id) => shipped.followUps[id]!.sources),
     ...alerts.flatMap((alert) => alert.sources),
   ];
   return new Set(all.filter((id) => !unpublished.has(id)));

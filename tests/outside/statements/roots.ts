@@ -27,11 +27,16 @@ export const roots: readonly Statement[] = [
     asks: [{ tree: { ...tree('malus-sylvestris'), lastRepotted: '2024-03' }, operation: repot(0.333), date: '2026-03-15', where: cambridge, accept: ['allowed'], silent: ['roots/too-many', 'roots/again-too-soon', 'roots/sooner-than-needed'], traits: ['roots.maxRemoved'] }],
   },
   {
-    row: 33, says: 'An apple loses weeks of growth when its roots are cut, and is not cut in full leaf in midsummer',
-    sources: ['ferree-1989', 'washington-post-1979'], published: 'Ferree 1989, HortScience 24:62 (shoots checked three weeks, level in the fourth); Gouin, Washington Post, 22 June 1979',
+    row: 33, says: 'A hornbeam in full leaf in midsummer does not have its roots cut',
+    sources: ['washington-post-1979'], published: 'Gouin, Washington Post, 22 June 1979: in summer only with ample water',
+    asks: [{ tree: tree('carpinus-betulus'), operation: repot(0.3), date: '2026-07-05', where: cambridge, accept: ['risky', 'advise-against'], because: ['roots/leaves-need-them'], traits: ['roots.phases'] }],
+  },
+  {
+    row: 33, says: 'An apple whose roots were cut is itself again some four weeks on, and is not cut in midsummer',
+    sources: ['ferree-1989'], published: 'Ferree 1989, HortScience 24:62 (shoots checked three weeks, level in the fourth)',
     asks: [
-      { tree: tree('malus-sylvestris'), operation: repot(0.3), date: '2026-07-05', where: cambridge, accept: ['advise-against'], because: ['roots/leaves-need-them'] },
-      { tree: tree('malus-sylvestris'), operation: repot(0.2), date: '2026-03-15', where: cambridge, accept: ['allowed'],
+      { tree: tree('malus-sylvestris'), operation: repot(0.3), date: '2026-07-05', where: cambridge, accept: ['advise-against'], because: ['roots/leaves-need-them'], traits: ['roots.phases'] },
+      { tree: tree('malus-sylvestris'), operation: repot(0.2), date: '2026-03-15', where: cambridge, accept: ['allowed'], silent: ['roots/leaves-need-them'], traits: ['roots.phases'],
         also: (assessment) => { const [least, most] = assessment.expect.recoveryWeeks as [number, number]; expect(least).toBeLessThanOrEqual(4); expect(most).toBeGreaterThanOrEqual(4); expect(most).toBeLessThanOrEqual(8); } },
     ],
   },
@@ -64,7 +69,7 @@ export const roots: readonly Statement[] = [
   {
     row: 37, says: 'A pot in its winter store must not dry out',
     sources: ['rutgers-fs528'], published: 'J. Johnson 2015, Rutgers FS528: moisture is the main protection of roots',
-    asks: [{ tree: potted('zelkova-serrata'), operation: { op: 'overwinter', placement: 'cool-room', lowestC: 0, highestC: 6 }, ...winter, accept: ['allowed'], also: (assessment) => expect(assessment.after.map((after) => after.do.id)).toContain('after.check-moisture') }],
+    asks: [{ tree: potted('zelkova-serrata'), operation: { op: 'overwinter', placement: 'cool-room', lowestC: 0, highestC: 6 }, ...winter, accept: ['allowed'], follows: ['check-moisture'], also: (assessment) => expect(assessment.after.map((after) => after.do.id)).toContain('after.check-moisture') }],
   },
   {
     row: 38, says: 'Larch, pine, fir and hemlock are not kept in a heated room all winter; a strawberry tree bears it better',
@@ -76,13 +81,17 @@ export const roots: readonly Statement[] = [
     ],
   },
   {
-    row: 39, says: 'Wire does not stay on for more than a year',
+    row: 39, says: 'Whoever wires is told to look at the wire, and to take it off, well within a year',
     sources: ['ophardt-ties'], published: 'M. Ophardt, Washington State University, reported by a garden page: ties off within a year',
+    asks: ['fagus-sylvatica', 'pinus-sylvestris', 'acer-buergerianum'].map((species) => ({
+      tree: potted(species), operation: { op: 'wire', bend: 'gentle' }, date: '2026-07-10', where: cambridge, accept: ['allowed', 'risky'] as const, follows: ['check-the-wire'],
+      also: (assessment) => { const look = assessment.after.find((after) => after.do.id === 'after.check-the-wire'); expect(look?.from).toMatch(/^2026/); expect(look?.to?.localeCompare('2027-07-10')).toBe(-1); },
+    })),
+  },
+  {
+    row: 39, says: 'Wire that has been on for over a year comes off before anything else is bent',
+    sources: ['ophardt-ties'], published: 'M. Ophardt, Washington State University, reported by a garden page: girdling, a weak point, a swelling above',
     asks: [
-      ...['fagus-sylvatica', 'pinus-sylvestris', 'acer-buergerianum'].map((species) => ({
-        tree: potted(species), operation: { op: 'wire', bend: 'gentle' }, date: '2026-07-10', where: cambridge, accept: ['allowed', 'risky'] as const,
-        also: (assessment: { readonly after: readonly { readonly do: { readonly id: string }; readonly to?: string }[] }) => expect(assessment.after.find((after) => after.do.id === 'after.check-the-wire')?.to?.localeCompare('2027-07-10')).toBe(-1),
-      })),
       { tree: wired, operation: { op: 'wire', bend: 'gentle' }, date: '2026-07-10', where: cambridge, accept: ['risky', 'advise-against'], because: ['wire/old-wire-on'] },
       { tree: wired, operation: { op: 'unwire', how: 'cut' }, date: '2026-07-10', where: cambridge, accept: ['allowed'] },
     ],

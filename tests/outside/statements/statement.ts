@@ -15,8 +15,10 @@ export interface Ask {
   readonly silent?: readonly string[];
   /** Traits that decide without showing up in a finding. */
   readonly traits?: readonly string[];
-  /** A figure or a word of the answer that the statement gives. */
-  readonly also?: (assessment: Assessment) => void;
+  /** Follow-ups that the check looks at. */
+  readonly follows?: readonly string[];
+  /** A figure or a word of the answer that the statement gives; the answers to the statement's other questions stand beside it. */
+  readonly also?: (assessment: Assessment, all: readonly Assessment[]) => void;
 }
 
 /** A published statement of what follows from work on a tree, checked by one or more questions. */

