@@ -3,11 +3,12 @@ import type { Asked } from '../facts/asked.js';
 import { type Issue, SparebudError } from '../knowledge/error.js';
 import { findSpecies, type Found } from '../knowledge/findSpecies.js';
 import type { Knowledge, Species, Trait, Value } from '../knowledge/knowledge.js';
-import { type Calendar, seasonCalendar, type SeasonTraits, type Sighting, type Standing, type Phase } from '../season/calendar.js';
+import type { Phase, SeasonTraits, Sighting, Standing } from '../season/calendar.js';
 import type { climatesAt } from '../season/climatesAt.js';
 import type { Where } from '../season/climateShape.js';
 import { type Day, dayOf } from '../season/day.js';
-import { type SeasonOn, seasonFromSighting, seasonOn } from '../season/standing.js';
+import { type SeasonOn, seasonFromSighting } from '../season/standing.js';
+import type { KeptSeasons } from '../season/keptSeasons.js';
 import type { Station } from '../season/station.js';
 
 /** A proposal made ready to be judged: its species found, its traits put together, its season at hand. */
@@ -59,7 +60,18 @@ export interface Places {
   readonly stations: readonly Station[];
   /** The climate of a place; the same object each time, since calendars are kept by it. */
   readonly climateAt: ReturnType<typeof climatesAt>;
+  readonly seasons: KeptSeasons;
 }
+
+/** Facts ask for the same season over and over: it is looked up once. */
+const once = (season: Asked['season']): Asked['season'] => {
+  const kept = new Map<string, SeasonOn | undefined>();
+  return (phase, standing) => {
+    const key = `${phase ?? ''}|${standing}`;
+    if (!kept.has(key)) kept.set(key, season(phase, standing));
+    return kept.get(key);
+  };
+};
 
 /**
  * Makes a checked proposal ready.
@@ -82,37 +94,21 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
   const climate = places.climateAt(proposal.where as Where | undefined);
   const seasonal = seasonTraits(traits);
   const seen = sightingsOf(proposal);
-  const calendarsOf = (sightings: readonly Sighting[]): ((standing: string, around: Day) => Calendar) => {
-    const kept = new Map<string, Calendar>();
-    return (standing, around) => {
-      const calendar = kept.get(standing) ?? seasonCalendar(climate, seasonal, around, sightings, standing as Standing);
-      kept.set(standing, calendar);
-      return calendar;
-    };
-  };
   /* One calendar answers every day; only a phase that is tried out makes another. */
-  const seasonOf = (day: Day | undefined, sightings: readonly Sighting[], calendarOf: ReturnType<typeof calendarsOf>): Asked['season'] => {
-    const kept = new Map<string, SeasonOn | undefined>();
-    return (phase, standing) => {
-      const key = `${phase ?? ''}|${standing}`;
-      if (kept.has(key)) return kept.get(key);
-      const on =
-        day === undefined ? (phase === undefined ? undefined : seasonFromSighting(seasonal, phase as Phase))
-        : seasonOn(phase === undefined ? calendarOf(standing, day) : seasonCalendar(climate, seasonal, day, [...sightings, { phase: phase as Phase, day }], standing as Standing), day);
-      kept.set(key, on);
-      return on;
-    };
+  const seasonOf = (day: Day | undefined, sightings: readonly Sighting[]): Asked['season'] => (phase, standing) => {
+    if (day === undefined) return phase === undefined ? undefined : seasonFromSighting(seasonal, phase as Phase);
+    const all = phase === undefined ? sightings : [...sightings, { phase: phase as Phase, day }];
+    return places.seasons(climate, seasonal, day, all, standing as Standing)(day);
   };
   const operation = knowledge.operations[proposal.operation.op]!;
   const day = proposal.date === undefined ? undefined : dayOf(proposal.date);
-  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, season: seasonOf(day, seen, calendarsOf(seen)), tried: new Map() };
+  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, season: once(seasonOf(day, seen)), tried: new Map() };
   const { phase: told, ...tree } = proposal.tree;
   const elsewhen: Proposal = { ...proposal, tree };
   const later = told === undefined || day === undefined ? seen : [...seen, { phase: told, day }];
-  const laterCalendars = calendarsOf(later);
   return {
     asked,
-    on: (other) => (other === day ? asked : { ...asked, proposal: elsewhen, day: other, season: seasonOf(other, later, laterCalendars) }),
+    on: (other) => (other === day ? asked : { ...asked, proposal: elsewhen, day: other, season: once(seasonOf(other, later)) }),
     species,
     ...(stock === undefined ? {} : { rootstock: stock }),
     ...(renamed ? { renamedFrom: proposal.tree.species } : {}),

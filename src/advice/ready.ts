@@ -3,6 +3,7 @@ import { type Residuals, residualsOf } from '../engine/residuals.js';
 import { checkProposal } from '../knowledge/checkProposal.js';
 import type { Knowledge } from '../knowledge/knowledge.js';
 import { climatesAt } from '../season/climatesAt.js';
+import { keptSeasons } from '../season/keptSeasons.js';
 import type { Station } from '../season/station.js';
 import { type Judge, judgeOf } from './judge.js';
 import { type Places, prepare, type Prepared } from './prepare.js';
@@ -18,7 +19,7 @@ export interface Ready {
 /** Makes proposals ready, and remembers what it worked out of each species and place. */
 export const readyFor = (knowledge: Knowledge, stations: readonly Station[]): ((written: unknown) => Promise<Ready>) => {
   const residuals = residualsOf(knowledge);
-  const places: Places = { stations, climateAt: climatesAt(stations) };
+  const places: Places = { stations, climateAt: climatesAt(stations), seasons: keptSeasons() };
   return async (written) => {
     const proposal = checkProposal(written, knowledge);
     const prepared = prepare(proposal, knowledge, places);

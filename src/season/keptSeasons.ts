@@ -1,0 +1,50 @@
+import { seasonCalendar, type SeasonTraits, type Sighting, type Standing } from './calendar.js';
+import type { Climate } from './climate.js';
+import type { Day } from './day.js';
+import { type SeasonOn, seasonOn } from './standing.js';
+
+/** The season of one tree at one place, day by day; each day is worked out once. */
+export type SeasonOfDay = (day: Day) => SeasonOn;
+
+export type KeptSeasons = (climate: Climate, traits: SeasonTraits, aroundDay: Day, sightings: readonly Sighting[], standing: Standing) => SeasonOfDay;
+
+/** A page of trees, each with more than a year of days. */
+const mostCalendars = 48;
+const mostDays = 900;
+
+/**
+ * Calendars that are remembered, the one asked for longest ago forgotten first.
+ *
+ * Use it where the same trees are asked about again and again: windows and years ask hundreds of days of one calendar.
+ */
+export const keptSeasons = (): KeptSeasons => {
+  const kept = new Map<string, SeasonOfDay>();
+  const numbers = new WeakMap<Climate, number>();
+  let next = 0;
+  return (climate, traits, aroundDay, sightings, standing) => {
+    let number = numbers.get(climate);
+    if (number === undefined) {
+      number = next++;
+      numbers.set(climate, number);
+    }
+    const key = `${number}|${standing}|${JSON.stringify(traits)}|${sightings.map((one) => `${one.phase}${one.day}`).sort().join()}`;
+    let season = kept.get(key);
+    kept.delete(key);
+    if (season === undefined) {
+      const calendar = seasonCalendar(climate, traits, aroundDay, sightings, standing);
+      const days = new Map<Day, SeasonOn>();
+      season = (day) => {
+        const before = days.get(day);
+        if (before !== undefined) return before;
+        if (days.size >= mostDays) days.clear();
+        const on = seasonOn(calendar, day);
+        days.set(day, on);
+        return on;
+      };
+    }
+    kept.set(key, season);
+    const oldest = kept.keys().next();
+    if (kept.size > mostCalendars && oldest.done !== true) kept.delete(oldest.value);
+    return season;
+  };
+};
