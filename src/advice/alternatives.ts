@@ -31,7 +31,10 @@ export const alternativesOf = async (judged: Judged, proposal: Proposal, knowled
   if (judged.verdict === 'allowed') return [];
   const asked = proposal.operation;
   const kept = knowledge.operations[asked.op]!;
-  const same = (op: string, set: Readonly<Record<string, Value>>): Operation => (op === asked.op ? { ...asked, ...set } : { op, ...set }) as Operation;
+  const same = (op: string, set: Readonly<Record<string, Value>>): Operation => {
+    const { op: called, ...told } = op === asked.op ? { ...asked, ...set } : { op, ...set };
+    return { op: called, ...Object.fromEntries(Object.entries(told).sort(([a], [b]) => (a < b ? -1 : 1))) } as Operation;
+  };
   const candidates: { readonly operation: Operation; readonly set: Readonly<Record<string, Value>>; readonly title?: string }[] = [];
   for (const { residual, fires } of judged.fired) {
     const { instead, title } = residual.rule;

@@ -3,6 +3,7 @@ import { evaluate, type Fired } from '../engine/evaluate.js';
 import type { Residual } from '../engine/specialise.js';
 import { type Judgement, judgementOf } from '../engine/verdict.js';
 import { type DerivedFacts, deriveFacts } from '../facts/deriveFacts.js';
+import type { Asked } from '../facts/asked.js';
 import type { Rule, Value } from '../knowledge/knowledge.js';
 import type { Day } from '../season/day.js';
 import type { Prepared } from './prepare.js';
@@ -20,42 +21,55 @@ export interface Judge {
   readonly on: (day: Day) => Promise<Judged>;
 }
 
-/** What changes from day to day, and what does not. */
-interface Split {
-  readonly daily: ReadonlySet<string>;
-  readonly facts: DerivedFacts;
-  readonly moving: readonly Residual<Rule>[];
-  readonly still: readonly Fired<Rule>[];
-}
-
 /** Facts that a date alone can change; whatever is worked out of them changes with it. */
 const dated = (id: string): boolean => id.startsWith('season.') || id.startsWith('history.') || id === 'disease.inSeason';
+
+/** The answer as it stands, and which facts turn on which: another day or another value is then judged by what it changes alone. */
+interface Standing {
+  readonly facts: DerivedFacts;
+  readonly fired: ReadonlyMap<Residual<Rule>, Fired<Rule>>;
+  /** For each fact, all that were worked out of it, itself among them. */
+  readonly outOf: ReadonlyMap<string, ReadonlySet<string>>;
+}
 
 export const judgeOf = (prepared: Prepared, rules: readonly Residual<Rule>[], ignore: Proposal['ignore']): Judge => {
   const asked = ignore === undefined ? rules : rules.filter((residual) => !ignore.includes(residual.rule.id));
   const judged = (fired: readonly Fired<Rule>[], facts: DerivedFacts): Judged => ({ ...judgementOf(fired), facts, fired });
-  const today = async (tried?: ReadonlyMap<string, Value>): Promise<Judged> => {
-    const facts = deriveFacts(tried === undefined ? prepared.asked : { ...prepared.asked, tried });
-    return judged(await evaluate(asked, facts.read), facts);
+
+  const stand = async (): Promise<Standing> => {
+    const facts = deriveFacts(prepared.asked);
+    const fired = new Map((await evaluate(asked, facts.read)).map((each) => [each.residual, each]));
+    const outOf = new Map<string, Set<string>>();
+    for (const id of reaching(lookedAt(asked), facts)) {
+      for (const input of reaching([id], facts)) {
+        const out = outOf.get(input) ?? new Set();
+        outOf.set(input, out.add(id));
+      }
+    }
+    return { facts, fired, outOf };
+  };
+  let standing: Promise<Standing> | undefined;
+  const split = new Map<string, { readonly changed: ReadonlySet<string>; readonly moving: readonly Residual<Rule>[]; readonly still: readonly Fired<Rule>[] }>();
+  /* Rules that look at nothing that changes keep the answer they gave. */
+  const changing = async (key: string, changes: (id: string) => boolean, elsewise: Asked): Promise<Judged> => {
+    standing ??= stand();
+    const { facts: base, fired, outOf } = await standing;
+    let parts = split.get(key);
+    if (parts === undefined) {
+      const changed = new Set([...outOf].flatMap(([id, out]) => (changes(id) ? [...out] : [])));
+      const moves = (residual: Residual<Rule>): boolean => residual.table?.buckets.some((buckets) => changed.has(buckets.fact)) === true;
+      parts = { changed, moving: asked.filter(moves), still: asked.filter((residual) => !moves(residual)).flatMap((residual) => fired.get(residual) ?? []) };
+      split.set(key, parts);
+    }
+    const facts = deriveFacts(elsewise, { facts: base, changed: parts.changed });
+    return judged([...parts.still, ...(await evaluate(parts.moving, facts.read))], facts);
   };
 
-  /* What no date can change is judged once for all days. */
-  let split: Promise<Split> | undefined;
-  const splitRules = async (): Promise<Split> => {
-    const facts = deriveFacts(prepared.asked);
-    const daily = new Set<string>();
-    for (const id of lookedAt(asked)) {
-      const reached = reaching([id], facts);
-      for (const each of reached) if ([...reaching([each], facts)].some(dated)) daily.add(each);
-    }
-    const moves = (residual: Residual<Rule>): boolean => residual.table?.buckets.some((buckets) => daily.has(buckets.fact)) === true;
-    return { daily, facts, moving: asked.filter(moves), still: await evaluate(asked.filter((residual) => !moves(residual)), facts.read) };
+  const judge = async (tried?: ReadonlyMap<string, Value>): Promise<Judged> => {
+    if (tried !== undefined) return await changing([...tried.keys()].join(), (id) => tried.has(id), { ...prepared.asked, tried });
+    standing ??= stand();
+    const { facts, fired } = await standing;
+    return judged([...fired.values()], facts);
   };
-  const on = async (day: Day): Promise<Judged> => {
-    split ??= splitRules();
-    const { daily, facts: still, moving, still: fired } = await split;
-    const facts = deriveFacts(prepared.on(day), { facts: still, daily });
-    return judged([...fired, ...(await evaluate(moving, facts.read))], facts);
-  };
-  return Object.assign(today, { on });
+  return Object.assign(judge, { on: async (day: Day) => await changing('day', dated, prepared.on(day)) });
 };

@@ -26,6 +26,8 @@ export interface Test {
   readonly limit: Limit;
   /** The limit once the species is known: several where sources disagree on the trait. */
   readonly limits?: readonly Value[];
+  /** Turned into its opposite on the way to normal form: what is missing then does hold. */
+  readonly denied?: true;
   /** In a reason to lift the rule, on a fact that stands nowhere else in it: not known counts as not lifting. */
   readonly lenient?: true;
 }

@@ -21,7 +21,7 @@ export const normalForm = (condition: Condition, denied = false): Condition => {
     case 'constant':
       return denied ? { kind: 'constant', holds: !condition.holds } : condition;
     case 'test':
-      return denied ? { ...condition, operator: opposite[condition.operator] } : condition;
+      return denied ? { ...condition, operator: opposite[condition.operator], denied: true } : condition;
     case 'all':
     case 'any': {
       const parts = condition.of.map((part) => normalForm(part, denied));

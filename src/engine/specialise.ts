@@ -56,7 +56,8 @@ export const specialise = async <Whole extends Conditional>(rule: Whole, operati
   const disputed = new Set<string>();
 
   const foldTest = async (test: Test): Promise<Condition> => {
-    const missing: Constant = { kind: 'constant', holds: false, test };
+    /* A condition on a trait that the species lacks does not hold; so what denies it does. */
+    const missing: Constant = { kind: 'constant', holds: test.denied === true, test };
     const limits = limitsOf(test.limit, traits, daysNeeded);
     if (limits.length === 0) return missing;
     const resolved: Test = { ...test, limits };

@@ -44,14 +44,14 @@ const givenValue = (asked: Asked, word: FactWord): Value | undefined => {
   return fits(at, word) ? (at as Value) : undefined;
 };
 
-/** Facts of the same proposal on another day: those that hold whatever the day are taken over. */
-export interface Unchanged {
+/** Facts that were worked out before, and which of them are to be worked out anew. */
+export interface Before {
   readonly facts: DerivedFacts;
-  readonly daily: ReadonlySet<string>;
+  readonly changed: ReadonlySet<string>;
 }
 
 /** Facts of one proposal: what is told, else what can be worked out, else what is assumed, else unknown. */
-export const deriveFacts = (asked: Asked, unchanged?: Unchanged): DerivedFacts => {
+export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
   const { facts } = asked.knowledge;
   const kept = new Map<string, FactValue>();
   const inputs = new Map<string, Set<string>>();
@@ -75,7 +75,7 @@ export const deriveFacts = (asked: Asked, unchanged?: Unchanged): DerivedFacts =
     if (parent !== undefined) inputs.get(parent)!.add(id);
     let value = kept.get(id);
     if (value === undefined) {
-      if (unchanged !== undefined && !unchanged.daily.has(id)) return unchanged.facts.read(id);
+      if (before !== undefined && !before.changed.has(id)) return before.facts.read(id);
       if (open.includes(id)) return unknown();
       inputs.set(id, new Set());
       open.push(id);

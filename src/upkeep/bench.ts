@@ -69,7 +69,7 @@ for (const proposal of chosen) verdicts.push(await timed(async () => await advis
 print('verdict with its rules only, warm, median', median(verdicts));
 
 const engines = new Map(Object.keys(knowledge.operations).map((operation) => [operation, engineFor(operation, knowledge)]));
-const all = new Map([...Object.values(knowledge.rules)].flatMap((rule) => limitsIn(ruleCondition(rule))).map((limit) => [`limit:${limit.trait}:${limit.times}:${limit.plus}`, limit]));
+const all = new Map(Object.values(knowledge.rules).flatMap((rule) => limitsIn(ruleCondition(rule))).map((limit) => [`limit:${limit.trait}:${limit.times}:${limit.plus}`, limit]));
 const naive: number[] = [];
 const ours: number[] = [];
 const ready = readyFor(knowledge, stations);

@@ -4,28 +4,22 @@ import { askEngine } from '../../src/engine/askEngine.js';
 import { cellKey, fillCell, tableOf } from '../../src/engine/cells.js';
 import { testsOf } from '../../src/engine/condition.js';
 import { evaluate } from '../../src/engine/evaluate.js';
-import { residualsOf } from '../../src/engine/residuals.js';
 import { deriveFacts } from '../../src/facts/deriveFacts.js';
-import { prepare } from '../../src/advice/prepare.js';
-import { checkProposal } from '../../src/knowledge/checkProposal.js';
+import { readyFor } from '../../src/advice/ready.js';
 import type { Value } from '../../src/knowledge/knowledge.js';
-import { climatesAt } from '../../src/season/climatesAt.js';
 import { plausibleProposal } from '../laws/plausibleProposal.js';
 import { cases } from '../laws/cases.js';
 import { shipped, stations } from '../shipped.js';
 
-const residuals = residualsOf(shipped);
-const places = { stations, climateAt: climatesAt(stations) };
+const ready = readyFor(shipped, stations);
 
 /* Law 6: the cell says what the engine says. */
 
 test('an answer kept in a cell equals a fresh run of the engine, on the class and on the very values', async () => {
   let met = 0;
   await fc.assert(fc.asyncProperty(plausibleProposal(shipped, stations, { told: 3 }), async (written) => {
-    const proposal = checkProposal(written, shipped);
-    const prepared = prepare(proposal, shipped, places);
+    const { prepared, residuals: { rules } } = await ready(written);
     const { read } = deriveFacts(prepared.asked);
-    const { rules } = await residuals(proposal.operation.op, prepared.variant, prepared.asked.traits);
     await evaluate(rules, read);
     for (const { table, left } of rules.slice(0, 8)) {
       if (table === undefined) continue;
@@ -43,10 +37,7 @@ test('an answer kept in a cell equals a fresh run of the engine, on the class an
 }, 300_000);
 
 test('a table has a cell for what was asked and no more', async () => {
-  const fresh = residualsOf(shipped);
-  const proposal = checkProposal({ tree: { species: 'juniperus-chinensis', vigour: 'strong' }, operation: { op: 'repot', rootsRemoved: 0.3 } }, shipped);
-  const prepared = prepare(proposal, shipped, places);
-  const { rules } = await fresh('repot', prepared.variant, prepared.asked.traits);
+  const { prepared, residuals: { rules } } = await readyFor(shipped, stations)({ tree: { species: 'juniperus-chinensis', vigour: 'strong' }, operation: { op: 'repot', rootsRemoved: 0.3 } });
   expect(rules.every(({ table }) => table === undefined || table.cells.size === 0)).toBe(true);
   const { read } = deriveFacts(prepared.asked);
   await evaluate(rules, read);

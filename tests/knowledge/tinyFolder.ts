@@ -5,6 +5,7 @@ import { dirname, join } from 'node:path';
 /** A whole small body of knowledge, as the files that it is read from: two operations, three rules, one chain of species. Its trees are invented. */
 export const tinyFiles: Readonly<Record<string, string>> = {
   'shared/facts.yaml': `season.phase: { type: choice, values: [dormant, bud-swell, extending, hardened-off], meaning: where it stands in its year, given: tree.phase, ask: phase }
+season.rootDaysLeft: { type: number, unit: days, bounds: [0, 366], meaning: days in which roots can grow, from: [season.phase] }
 tree.vigour: { type: choice, values: [strong, steady, weak], worse: high, meaning: how it grew, given: tree.vigour, assume: steady }
 roots.shareRemoved: { type: number, unit: share, bounds: [0, 1], worse: high, meaning: share of roots taken, given: operation.rootsRemoved, assume: { default: 0, repot: 0.3 }, tries: [0.1, 0.5] }
 cut.foliageLeft: { type: boolean, meaning: any green left, given: operation.foliageLeft, ask: foliage-left }

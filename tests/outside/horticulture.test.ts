@@ -60,5 +60,5 @@ describe('what growers and arborists have published', () => {
 
 afterAll(() => {
   const lines = [...rank.map((kind) => [kind, counted(kind)] as const), ['overridden', rows('overridden')] as const].map(([kind, which]) => `  ${kind.padEnd(12)} ${String(which.length).padStart(2)}   ${which.join(', ')}`);
-  console.log(`published statements, by what the verdict rests on\n${lines.join('\n')}\n  questions asked: ${judged.reduce((sum, one) => sum + one.answers.length, 0)}`);
+  process.stdout.write(`published statements, by what the verdict rests on\n${lines.join('\n')}\n  questions asked: ${judged.reduce((sum, one) => sum + one.answers.length, 0)}\n`);
 });
