@@ -11,6 +11,7 @@ import { questionsOf } from './advice/questions.js';
 import { readyFor } from './advice/ready.js';
 import { summaryOf } from './advice/summary.js';
 import { windowsOf } from './advice/windows.js';
+import { type Year, yearOf } from './advice/year.js';
 import type { Assessment, Proposal } from './contract/types.generated.js';
 import type { Judgement } from './engine/verdict.js';
 import { SparebudError } from './knowledge/error.js';
@@ -27,6 +28,9 @@ export interface AdvisorOptions {
 export interface VerdictOnly extends Judgement {
   readonly rules: readonly { readonly rule: string; readonly verdict: Verdict; readonly fires: 'certainly' | 'possibly' }[];
 }
+
+/** What a year is asked of. */
+export type YearQuestion = Parameters<typeof yearOf>[1];
 
 /** Answers questions about trees from one body of knowledge. */
 export interface Advisor {
@@ -46,6 +50,14 @@ export interface Advisor {
    * @throws SparebudError as `assess` does
    */
   readonly verdict: (proposal: unknown) => Promise<VerdictOnly>;
+  /**
+   * A year of one tree at one place: phases, frost, day length, and each operation's verdict day by day.
+   *
+   * Use it to plan a season, or to draw it with `yearPicture` of `sparebud/picture`.
+   * @param question the tree, the place, the day to begin with (ISO 8601), and the operations if not each in its usual way
+   * @throws SparebudError as `assess` does
+   */
+  readonly year: (question: YearQuestion) => Promise<Year>;
   /** The species that a name means; plain, for a field that is typed into. */
   readonly findSpecies: (name: string) => Found;
 }
@@ -108,5 +120,5 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
     return { verdict: own.verdict, range: own.range, settled: own.settled, rules: own.fired.map(({ residual, fires }) => ({ rule: residual.rule.id, verdict: residual.rule.verdict, fires })) };
   };
 
-  return { knowledge, assess, verdict, findSpecies: (name) => findSpecies(knowledge, name) };
+  return { knowledge, assess, verdict, year: async (question) => await yearOf(ready, question), findSpecies: (name) => findSpecies(knowledge, name) };
 };

@@ -1,4 +1,5 @@
-export { createAdvisor, type Advisor, type AdvisorOptions, type VerdictOnly } from './advisor.js';
+export { createAdvisor, type Advisor, type AdvisorOptions, type VerdictOnly, type YearQuestion } from './advisor.js';
+export type { Year, YearRun } from './advice/year.js';
 export type { Assessment, Message, Operation, Proposal } from './contract/types.generated.js';
 export { type Issue, type IssueCode, SparebudError } from './knowledge/error.js';
 export type { Found } from './knowledge/findSpecies.js';

@@ -2,7 +2,8 @@ import type { Assessment, Proposal } from '../contract/types.generated.js';
 import { severity } from '../engine/verdict.js';
 import type { Knowledge, Value, Verdict } from '../knowledge/knowledge.js';
 import type { Judged } from './judge.js';
-import { message, shownValue } from './message.js';
+import { message } from './message.js';
+import { setText } from './setText.js';
 
 type Alternative = Assessment['alternatives'][number];
 type Operation = Alternative['operation'];
@@ -11,15 +12,6 @@ type Operation = Alternative['operation'];
 export type JudgeOther = (operation: Proposal['operation']) => Promise<{ readonly verdict: Verdict; readonly settled: boolean } | undefined>;
 
 const most = 3;
-
-/** What is done otherwise, in the words of the trade. */
-const withText = (set: Readonly<Record<string, Value>>, knowledge: Knowledge): string =>
-  Object.entries(set).map(([name, value]) => {
-    const own = `set.${name}.${String(value)}`;
-    if (Object.hasOwn(knowledge.wording, own)) return knowledge.wording[own]!;
-    const word = Object.values(knowledge.facts).find((fact) => fact.given === `operation.${name}`);
-    return message(knowledge, `set.${name}`, { value: String(shownValue(value, word)).replaceAll('-', ' ') }).text;
-  }).join(', ');
 
 /** Whether one alternative only asks for more than another that is judged as well. */
 const asksMore = (one: Alternative, other: Alternative): boolean =>
@@ -55,7 +47,7 @@ export const alternativesOf = async (judged: Judged, proposal: Proposal, knowled
     if (other === undefined || severity(other.verdict) >= severity(judged.verdict)) continue;
     const label = knowledge.operations[operation.op]!.label;
     const changed = Object.keys(set).length > 0;
-    const why = title !== undefined && !changed ? message(knowledge, 'alternative.rule', { operation: label, title }) : changed ? message(knowledge, 'alternative.set', { operation: label, with: withText(set, knowledge) }) : message(knowledge, 'alternative.other', { operation: label });
+    const why = title !== undefined && !changed ? message(knowledge, 'alternative.rule', { operation: label, title }) : changed ? message(knowledge, 'alternative.set', { operation: label, with: setText(set, knowledge) }) : message(knowledge, 'alternative.other', { operation: label });
     alternatives.set(key, { operation, verdict: other.verdict, why });
   }
   const found = [...alternatives.values()];

@@ -2,8 +2,8 @@ import type { Assessment } from '../contract/types.generated.js';
 import type { Residual } from '../engine/specialise.js';
 import type { Rule } from '../knowledge/knowledge.js';
 import type { Judged } from './judge.js';
-import { message } from './message.js';
 import type { Prepared } from './prepare.js';
+import { whereText } from './whereText.js';
 
 type Basis = Assessment['basis'];
 
@@ -11,21 +11,6 @@ const rankOf = (prepared: Prepared): Basis['traitsFrom'] => {
   const { species, asked } = prepared;
   const answering = species.rank === 'member' ? asked.knowledge.species[species.parent ?? ''] : species;
   return answering?.rank === 'genus' || answering?.rank === 'group' ? answering.rank : 'taxon';
-};
-
-const whereOf = ({ asked }: Prepared): Basis['where'] => {
-  const { climate, knowledge } = asked;
-  const days = Math.round(climate.plusMinusDays);
-  switch (climate.quality) {
-    case 'station':
-      return message(knowledge, 'where.station', { name: climate.station?.name ?? '', km: Math.round(climate.station?.km ?? 0), days });
-    case 'normals':
-    case 'frost-dates':
-      return message(knowledge, `where.${climate.quality}`, { days });
-    case 'latitude':
-    case 'none':
-      return message(knowledge, `where.${climate.quality}`);
-  }
 };
 
 /** What the answer stands on: species, phase, place and knowledge. */
@@ -42,7 +27,7 @@ export const basisOf = (prepared: Prepared, judged: Judged, rules: readonly Resi
     ...(own.length === 0 ? {} : { own }),
     ...(phase.value === undefined ? {} : { phase: phase.value as string }),
     phaseFrom: phase.from === 'given' || phase.from === 'seen' ? 'seen' : phase.value === undefined ? 'none' : 'season',
-    where: whereOf(prepared),
+    where: whereText(asked.climate, asked.knowledge),
     knowledge: `${asked.knowledge.version}+${asked.knowledge.hash.slice(0, 7)}`,
     ...(ignored.length === 0 ? {} : { ignored }),
   };

@@ -6,10 +6,11 @@ import { askCommand } from './ask.js';
 import { placesCommand } from './places.js';
 import { ruleCommand } from './rule.js';
 import { speciesCommand } from './species.js';
+import { yearCommand } from './year.js';
 
 /** The commands that answer from the bundled knowledge. */
 export const addAnsweringCommands = (program: Command): void => {
   const advisor = createAdvisor(knowledge, { places });
   program.version(knowledge.version);
-  for (const command of [askCommand(advisor), speciesCommand(advisor), ruleCommand(knowledge), placesCommand(places)]) program.addCommand(command);
+  for (const command of [askCommand(advisor), yearCommand(advisor), speciesCommand(advisor), ruleCommand(knowledge), placesCommand(places)]) program.addCommand(command);
 };

@@ -1,4 +1,4 @@
-import { createReadStream, existsSync } from 'node:fs';
+import { createReadStream } from 'node:fs';
 import { Command } from 'commander';
 import type { Advisor } from '../advisor.js';
 import type { Assessment } from '../contract/types.generated.js';
@@ -7,7 +7,7 @@ import { answerLines } from './answerLines.js';
 import { printAssessment } from './printAssessment.js';
 import { printIssue } from './printIssue.js';
 import { addProposalFlags, setAt, withFlags } from './proposalFlags.js';
-import { readProposals } from './readProposals.js';
+import { isFile, readProposals } from './readProposals.js';
 
 interface AskOptions {
   readonly json?: true;
@@ -28,8 +28,6 @@ const failing = (failOn: string | undefined, assessment: Assessment): boolean =>
       return false;
   }
 };
-
-const isFile = (word: string): boolean => word === '-' || /\.(ya?ml|json)$/i.test(word) || existsSync(word);
 
 const today = (): string => new Date().toISOString().slice(0, 10);
 

@@ -1,6 +1,9 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { parseAllDocuments } from 'yaml';
 import { SparebudError } from '../knowledge/error.js';
+
+/** Whether a word on the command line names a file, or standard input. */
+export const isFile = (word: string): boolean => word === '-' || /\.(ya?ml|json)$/i.test(word) || existsSync(word);
 
 /** The proposals of a YAML or JSON file, or of standard input for `-`: one, a list, or several documents. */
 export const readProposals = (file: string): readonly unknown[] => {

@@ -30,6 +30,8 @@ export interface OperationWord {
   readonly id: string;
   readonly label: string;
   readonly parameters: readonly string[];
+  /** The ways in which it is usually done: what a year is drawn with. */
+  readonly usual: readonly Readonly<Record<string, Value>>[];
   readonly aliases: Readonly<Record<string, Readonly<Record<string, Value>>>>;
   readonly strain: {
     readonly least: 'none' | 'light' | 'hard';

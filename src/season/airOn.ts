@@ -15,7 +15,9 @@ export const airOn = (calendar: Calendar, day: Day, seasonDay: number, sure: boo
     ? { value, atLeast: value - plusMinus, atMost: value + plusMinus, sure: true }
     : { value, atLeast: value - 25, atMost: value + 25, sure: false });
   const rough = calendar.climate.quality === 'frost-dates' ? 4 : 2;
-  const winterLowC = degrees(place.coldestMonthMinC - 8, rough + 2);
+  // Two frost dates and a latitude do not tell a mild winter from a hard one: the curve they give is a guess in its depth.
+  const low = place.coldestMonthMinC - 8;
+  const winterLowC: Range = calendar.climate.quality === 'frost-dates' ? { value: low, atLeast: low - 25, atMost: low + 15, sure: false } : degrees(low, rough + 2);
   // What a room or a glass house holds is not told by the air outside.
   if (underCover) return { winterLowC };
   const reading = calendar.climate.daily?.find((one) => dayOf(one.date) === day);

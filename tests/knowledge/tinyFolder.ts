@@ -18,12 +18,14 @@ species.growth.minNightC: { type: number, unit: C, bounds: [-10, 25], optional: 
   'shared/operations.yaml': `repot:
   label: repot
   parameters: [rootsRemoved]
+  usual: [{ rootsRemoved: 0.3 }]
   aliases: { root pruning: {}, half root cut: { rootsRemoved: 0.5 } }
   strain: { least: light, hardFrom: { roots.shareRemoved: 0.25 } }
   daysNeeded: { days: 45, sources: [common-practice] }
 cut-back:
   label: cut back
   parameters: [foliageLeft]
+  usual: [{ foliageLeft: true }]
   aliases: { prune back: {} }
   strain: { least: light }
 `,

@@ -35,6 +35,7 @@ const operationSchema = closed(
   {
     label: text(),
     parameters: { ...listOf(text()), uniqueItems: true },
+    usual: listOf(mapOf(value), 1),
     aliases: mapOf(mapOf(value)),
     strain: closed({ least: oneOf(['none', 'light', 'hard']), lightFrom: shares, hardFrom: shares, lightFor: words, hardFor: words }, ['least']),
     daysNeeded: closed({ days: { type: 'integer', minimum: 1, maximum: 366 }, sources }, ['days', 'sources']),
@@ -42,7 +43,7 @@ const operationSchema = closed(
     sheds: { type: 'boolean' },
     instead: listOf(closed({ op: text(), set: mapOf(value) }, ['op', 'set'])),
   },
-  ['label', 'parameters', 'strain'],
+  ['label', 'parameters', 'usual', 'strain'],
 );
 
 const sourceSchema = closed(

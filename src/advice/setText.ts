@@ -1,0 +1,11 @@
+import type { Knowledge, Value } from '../knowledge/knowledge.js';
+import { message, shownValue } from './message.js';
+
+/** What values of parameters mean, in the words of the trade. */
+export const setText = (set: Readonly<Record<string, Value>>, knowledge: Knowledge): string =>
+  Object.entries(set).map(([name, value]) => {
+    const own = `set.${name}.${String(value)}`;
+    if (Object.hasOwn(knowledge.wording, own)) return knowledge.wording[own]!;
+    const word = Object.values(knowledge.facts).find((fact) => fact.given === `operation.${name}`);
+    return message(knowledge, `set.${name}`, { value: String(shownValue(value, word)).replaceAll('-', ' ') }).text;
+  }).join(', ');

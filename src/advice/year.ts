@@ -1,0 +1,118 @@
+import type { Message, Proposal } from '../contract/types.generated.js';
+import { severity } from '../engine/verdict.js';
+import type { Rule, Value, Verdict } from '../knowledge/knowledge.js';
+import { seasonCalendar, type Phase } from '../season/calendar.js';
+import { type Day, dayOf, isoOf } from '../season/day.js';
+import { daylength } from '../season/daylength.js';
+import { frostOfYear } from '../season/frostOfYear.js';
+import { speciesLabel } from './findings.js';
+import type { Judged } from './judge.js';
+import { message, ruleMessage } from './message.js';
+import { seasonTraits } from './prepare.js';
+import type { Ready } from './ready.js';
+import { setText } from './setText.js';
+import { whereText } from './whereText.js';
+
+/** Days on end of which the same is true. */
+interface Run {
+  readonly from: string;
+  readonly to: string;
+}
+
+export interface YearRun extends Run {
+  readonly verdict: Verdict;
+  readonly settled: boolean;
+  /** The rule that speaks loudest on the first of these days; absent where none speaks. */
+  readonly because?: Message;
+}
+
+/** A year of one tree at one place, day by day. */
+export interface Year {
+  readonly schema: 'year/1';
+  readonly species: string;
+  readonly label: string;
+  readonly from: string;
+  readonly to: string;
+  readonly phases: readonly (Run & { readonly phase: string; readonly plusMinusDays: number })[];
+  readonly frost: { readonly reliable: boolean; readonly last?: string; readonly first?: string; readonly lastOneInTen?: string; readonly firstOneInTen?: string; readonly lastAtRim?: string; readonly firstAtRim?: string };
+  /** Hours of daylight on the first day of each month, where the latitude is known. */
+  readonly daylengthH: readonly { readonly date: string; readonly hours: number }[];
+  readonly operations: readonly { readonly op: string; readonly operation: Readonly<Record<string, Value>>; readonly label: string; readonly runs: readonly YearRun[] }[];
+  readonly where: Message;
+  readonly notices: readonly Message[];
+}
+
+const days = 365;
+
+const runsOf = <Of>(each: readonly Of[], from: Day, same: (a: Of, b: Of) => boolean): readonly (Run & { readonly of: Of })[] => {
+  const runs: { of: Of; from: Day; to: Day }[] = [];
+  each.forEach((of, i) => {
+    const last = runs.at(-1);
+    if (last !== undefined && same(last.of, of)) last.to = from + i;
+    else runs.push({ of, from: from + i, to: from + i });
+  });
+  return runs.map((run) => ({ of: run.of, from: isoOf(run.from), to: isoOf(run.to) }));
+};
+
+const stakes: readonly Rule['costs'][] = ['tree', 'branch', 'flowers', 'time', 'looks'];
+
+/** The rule that speaks loudest: the worst, certain before possible, the dearest stake first. */
+const loudest = ({ fired }: Judged): Rule | undefined =>
+  [...fired].sort((a, b) => severity(b.residual.rule.verdict) - severity(a.residual.rule.verdict) || Number(b.fires === 'certainly') - Number(a.fires === 'certainly') || stakes.indexOf(a.residual.rule.costs) - stakes.indexOf(b.residual.rule.costs))[0]?.residual.rule;
+
+/** What one piece of work comes to on each day of a year. */
+const strip = async (ready: Ready, from: Day): Promise<readonly YearRun[]> => {
+  const judged: { readonly verdict: Verdict; readonly settled: boolean; readonly rule: Rule | undefined }[] = [];
+  for (let day = from; day < from + days; day++) {
+    const each = await ready.judge.on(day);
+    judged.push({ verdict: each.verdict, settled: each.settled, rule: loudest(each) });
+  }
+  return runsOf(judged, from, (a, b) => a.verdict === b.verdict && a.settled === b.settled && a.rule === b.rule).map(({ of, ...run }) => ({
+    ...run, verdict: of.verdict, settled: of.settled, ...(of.rule === undefined ? {} : { because: ruleMessage(`${of.rule.id}.title`, of.rule.title) }),
+  }));
+};
+
+/** Each operation in its usual ways, or those that are asked for. */
+const asked = (ready: Ready, operations: readonly Readonly<Record<string, Value>>[] | undefined): readonly Readonly<Record<string, Value>>[] =>
+  operations ?? Object.values(ready.prepared.asked.knowledge.operations).flatMap((operation) => operation.usual.map((set) => ({ op: operation.id, ...set })));
+
+/** A year of a tree: phases, frost, day length, and each operation's verdict day by day. */
+export const yearOf = async (
+  readyOf: (written: unknown) => Promise<Ready>,
+  question: { readonly tree: Proposal['tree']; readonly where?: Proposal['where']; readonly from: string; readonly operations?: readonly Readonly<Record<string, Value>>[] },
+): Promise<Year> => {
+  const { tree, where, from } = question;
+  const ask = async (operation: Readonly<Record<string, Value>>): Promise<Ready> => await readyOf({ tree, operation, date: from, ...(where === undefined ? {} : { where }) });
+  const first = await ask({ op: 'feed' });
+  const { asked: base, species } = first.prepared;
+  const { knowledge, climate } = base;
+  const start = dayOf(from);
+  const standing = tree.standing ?? 'outdoors';
+  const calendar = seasonCalendar(climate, seasonTraits(base.traits), start, [], standing);
+  const frost = Object.fromEntries(Object.entries(frostOfYear(calendar)).map(([name, day]) => [name, typeof day === 'number' ? isoOf(day) : day])) as unknown as Year['frost'];
+  const seasons = Array.from({ length: days }, (_, i) => first.prepared.on(start + i).season(undefined, standing));
+  const phases = runsOf(seasons, start, (a, b) => a?.phase === b?.phase).flatMap(({ of, ...run }) => (of?.phase === undefined ? [] : [{ phase: of.phase as Phase, plusMinusDays: Math.round(of.plusMinusDays), ...run }]));
+  const months = Array.from({ length: days }, (_, i) => start + i).filter((day) => isoOf(day).endsWith('-01'));
+  const rows: Year['operations'][number][] = [];
+  for (const operation of asked(first, question.operations)) {
+    const { op, ...set } = operation;
+    const word = knowledge.operations[op as string];
+    const many = question.operations !== undefined || (word?.usual.length ?? 0) > 1;
+    const ready = await ask(operation);
+    rows.push({ op: ready.proposal.operation.op, operation, label: many && Object.keys(set).length > 0 ? `${word?.label ?? String(op)}, ${setText(set, knowledge)}` : (word?.label ?? String(op)), runs: await strip(ready, start) });
+  }
+  const notes = [...new Set([...climate.notes, ...seasons.flatMap((season) => season?.notes ?? [])])].filter((note) => Object.hasOwn(knowledge.wording, `notice.${note}`));
+  return {
+    schema: 'year/1',
+    species: species.id,
+    label: speciesLabel(species),
+    from: isoOf(start),
+    to: isoOf(start + days - 1),
+    phases,
+    frost,
+    daylengthH: climate.latitude === undefined ? [] : months.map((day) => ({ date: isoOf(day), hours: Math.round(daylength(day, climate.latitude!) * 10) / 10 })),
+    operations: rows,
+    where: whereText(climate, knowledge),
+    notices: notes.map((note) => message(knowledge, `notice.${note}`)),
+  };
+};

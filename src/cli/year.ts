@@ -1,0 +1,34 @@
+import { Command } from 'commander';
+import type { Advisor } from '../advisor.js';
+import type { Proposal } from '../contract/types.generated.js';
+import { yearPicture } from '../picture/yearPicture.js';
+import { message } from '../advice/message.js';
+import { printYear } from './printYear.js';
+import { addProposalFlags, setAt, withFlags } from './proposalFlags.js';
+import { isFile, readProposals } from './readProposals.js';
+
+/** `sparebud year`: what may be done when, over a year. */
+export const yearCommand = (advisor: Advisor): Command => {
+  const { knowledge } = advisor;
+  const command = new Command('year')
+    .description('a year of one tree at one place: phases, frost, and each operation’s verdict day by day')
+    .argument('[species]', 'id, name or common name; or a YAML or JSON file with tree, where and from')
+    .option('--from <date>', 'the day to begin with (the first of this year)')
+    .option('--only <operations>', 'operations, with commas between')
+    .option('--json', 'print as JSON')
+    .option('--svg', 'print a picture');
+  return addProposalFlags(command, knowledge)
+    .addHelpText('after', '\nExample:\n  sparebud year "trident maple" --place koeln-cologne-germany --vigour strong --svg > year.svg')
+    .action(async (what: string | undefined, options: { readonly from?: string; readonly only?: string; readonly json?: true; readonly svg?: true } & Readonly<Record<string, unknown>>) => {
+      let asked: unknown = what !== undefined && isFile(what) ? readProposals(what)[0] : {};
+      if (what !== undefined && !isFile(what)) asked = setAt(asked, 'tree.species', what);
+      const { tree, where, from } = withFlags(asked, options, knowledge) as { readonly tree: Proposal['tree']; readonly where?: Proposal['where']; readonly from?: string };
+      const year = await advisor.year({
+        tree, ...(where === undefined ? {} : { where }), from: options.from ?? from ?? `${new Date().toISOString().slice(0, 4)}-01-01`,
+        ...(options.only === undefined ? {} : { operations: options.only.split(',').map((op) => ({ op: op.trim(), ...knowledge.operations[op.trim()]?.usual[0] })) }),
+      });
+      if (options.json === true) process.stdout.write(`${JSON.stringify(year, undefined, 2)}\n`);
+      else if (options.svg === true) process.stdout.write(`${yearPicture(year, (id, params = {}) => message(knowledge, id, params).text)}\n`);
+      else process.stdout.write(printYear(year, knowledge, process.stdout.columns ?? 120));
+    });
+};

@@ -1,0 +1,1 @@
+export { type Wording, yearPicture } from './yearPicture.js';
