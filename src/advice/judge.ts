@@ -22,7 +22,7 @@ export interface Judge {
 }
 
 /** Facts that a date alone can change; whatever is worked out of them changes with it. */
-const dated = (id: string): boolean => id.startsWith('season.') || id.startsWith('history.') || id === 'disease.inSeason';
+const dated = (id: string): boolean => id.startsWith('season.') || id.startsWith('history.') || id.startsWith('sitting.') || id === 'disease.inSeason';
 
 /** The answer as it stands, and which facts turn on which: another day or another value is then judged by what it changes alone. */
 interface Standing {

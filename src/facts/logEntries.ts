@@ -33,3 +33,7 @@ export const logEntries = (proposal: Proposal): readonly LogEntry[] => {
   kept.set(log, entries);
   return entries;
 };
+
+/** Work of the very day that is asked about: one sitting with it. */
+export const sameSitting = (proposal: Proposal, day: Day | undefined): readonly LogEntry[] =>
+  day === undefined ? [] : logEntries(proposal).filter((entry) => entry.earliest === day && entry.latest === day);

@@ -1,21 +1,36 @@
-import type { Derive } from './asked.js';
-import { known, unknown } from './factValue.js';
-import { workStrain } from './strain.js';
+import type { Asked, Derive } from './asked.js';
+import { type FactValue, known, unknown } from './factValue.js';
+import { type LogEntry, sameSitting } from './logEntries.js';
+import { strainOf, workStrain } from './strain.js';
 import { workOut } from './workOut.js';
+
+/** Foliage that earlier work of the same day took, as far as the log tells. */
+const foliageTaken = (entry: LogEntry, asked: Asked): number => {
+  const share = entry.written['foliageShare'] as number | undefined;
+  const tips = asked.knowledge.growing.tipsToFoliage[entry.op];
+  return share ?? (tips === undefined ? 0 : ((entry.written['shareRemoved'] as number | undefined) ?? 0) * tips);
+};
 
 /** Facts of how much is done, of shoots, bends, flowers and cuttings. */
 export const workFacts: Readonly<Record<string, Derive>> = {
   'work.strain': (read, asked) => workStrain(asked.operation, read),
-  'sitting.hardOperations': (read) => workOut([read('work.strain')], 'worked-out', (strain) => (strain === 'hard' ? 1 : 0)),
+  'sitting.hardOperations': (read, asked) => {
+    const before = sameSitting(asked.proposal, asked.day).filter((entry) => strainOf(asked, entry) === 'hard').length;
+    return workOut([read('work.strain')], 'worked-out', (strain) => before + (strain === 'hard' ? 1 : 0));
+  },
   'sitting.foliageShare': (read, asked) => {
     const { parameters, id } = asked.operation;
+    const before = sameSitting(asked.proposal, asked.day).reduce((sum, entry) => sum + foliageTaken(entry, asked), 0);
+    const withBefore = (share: FactValue, of: number, from: string): FactValue => ({ ...share, value: Math.min(1, Math.round((before + of) * 1000) / 1000), from });
     const told = asked.proposal.operation.foliageShare;
     const tips = asked.knowledge.growing.tipsToFoliage[id];
     if (tips !== undefined && told === undefined) {
       const share = read('shoots.shareRemoved');
-      return { ...share, value: Math.round((share.value as number) * tips * 1000) / 1000, from: share.state === 'known' ? 'worked-out' : share.from };
+      return withBefore(share, (share.value as number) * tips, share.state === 'known' ? 'worked-out' : share.from);
     }
-    return parameters.includes('foliageShare') ? { ...read('cut.foliageShare') } : known(0, 'worked-out');
+    if (!parameters.includes('foliageShare')) return known(Math.min(1, before), 'worked-out');
+    const share = read('cut.foliageShare');
+    return withBefore(share, share.value as number, share.from);
   },
   'bend.severity': (read, asked) => {
     if (asked.proposal.operation.radiusMm === undefined) return undefined;
