@@ -19,6 +19,11 @@ const fields = ['vigour', 'health', 'stage', 'growing', 'standing', 'rootState',
 
 const logs: Readonly<Record<string, (ago: (days: number) => string) => readonly Readonly<Record<string, unknown>>[]>> = {
   wired: (ago) => [{ op: 'wire', date: ago(400) }],
+  'wired-lately': (ago) => [{ op: 'wire', date: ago(15) }],
+  'leaves-just-taken': (ago) => [{ op: 'defoliate', date: ago(20) }],
+  'candles-just-cut': (ago) => [{ op: 'candle-cut', date: ago(25) }],
+  divided: (ago) => [{ op: 'divide', date: ago(60) }],
+  'same-day': (ago) => [{ op: 'trunk-chop', date: ago(0) }, { op: 'wire', bend: 'severe', date: ago(0) }],
   hard: (ago) => [{ op: 'trunk-chop', date: ago(30) }],
   stub: (ago) => [{ op: 'remove-branch', finish: 'stub', date: ago(60) }],
   defoliated: (ago) => [{ op: 'defoliate', date: ago(300) }],
