@@ -1,6 +1,7 @@
 import { Command } from 'commander';
 import colors from 'picocolors';
 import { stringify } from 'yaml';
+import { engineRules } from '../engine/engineRules.js';
 import { SparebudError } from '../knowledge/error.js';
 import { didYouMean } from '../knowledge/nearest.js';
 import type { Knowledge, Rule } from '../knowledge/knowledge.js';
@@ -23,8 +24,13 @@ export const ruleCommand = (knowledge: Knowledge): Command =>
     .description('list the rules, or show one with its conditions and sources')
     .argument('[id]', 'such as roots/too-many')
     .option('--json', 'print as JSON')
+    .option('--engine', 'print all in the format of json-rules-engine, a rule a line')
     .addHelpText('after', '\nExample:\n  sparebud rule wound/girth-half')
-    .action((id: string | undefined, options: { readonly json?: true }) => {
+    .action((id: string | undefined, options: { readonly json?: true; readonly engine?: true }) => {
+      if (options.engine === true) {
+        for (const rule of engineRules(knowledge)) process.stdout.write(`${JSON.stringify(rule)}\n`);
+        return;
+      }
       if (id === undefined) {
         for (const rule of Object.values(knowledge.rules)) process.stdout.write(options.json === true ? `${JSON.stringify(rule)}\n` : `${rule.id.padEnd(36)} ${rule.verdict.padEnd(15)} ${rule.title}\n`);
         return;

@@ -1,12 +1,13 @@
 import { readFileSync } from 'node:fs';
-import { Engine, type NestedCondition } from 'json-rules-engine';
+import { Engine, type RuleProperties } from 'json-rules-engine';
 import { createAdvisor } from '../advisor.js';
 import { readyFor } from '../advice/ready.js';
 import type { Condition } from '../engine/condition.js';
+import { engineRules, limitFact } from '../engine/engineRules.js';
 import { evaluate } from '../engine/evaluate.js';
 import { ruleCondition } from '../engine/ruleCondition.js';
 import { deriveFacts } from '../facts/deriveFacts.js';
-import type { Knowledge, Value } from '../knowledge/knowledge.js';
+import type { Value } from '../knowledge/knowledge.js';
 import type { Station } from '../season/station.js';
 import { corpus } from './corpus.js';
 
@@ -18,32 +19,6 @@ const timed = async (work: () => unknown): Promise<number> => {
   return performance.now() - started;
 };
 const print = (what: string, milliseconds: number): boolean => process.stdout.write(`${what.padEnd(64)} ${milliseconds >= 10 ? milliseconds.toFixed(1) : milliseconds.toFixed(3)} ms\n`);
-
-/** A rule as it would be written for that engine by hand: traits are facts, limits that are traits refer to them. */
-const plain = (condition: Condition): NestedCondition => {
-  switch (condition.kind) {
-    case 'all':
-      return { all: condition.of.map(plain) };
-    case 'any':
-      return { any: condition.of.map(plain) };
-    case 'test': {
-      const { limit } = condition;
-      const value = 'is' in limit ? limit.is : 'trait' in limit ? { fact: `limit:${limit.trait}:${limit.times}:${limit.plus}` } : { fact: 'limit:daysNeeded' };
-      return { fact: condition.fact, operator: condition.operator, value };
-    }
-    case 'not':
-    case 'constant':
-      return { all: [] };
-  }
-};
-
-const engineFor = (operation: string, knowledge: Knowledge): Engine => {
-  const engine = new Engine([], { allowUndefinedFacts: true });
-  for (const rule of Object.values(knowledge.rules)) {
-    if (rule.operations === 'all' || rule.operations.includes(operation)) engine.addRule({ name: rule.id, conditions: { all: [plain(ruleCondition(rule))] }, event: { type: 'fires' } });
-  }
-  return engine;
-};
 
 const limitsIn = (condition: Condition): readonly { readonly trait: string; readonly times: number; readonly plus: number }[] =>
   condition.kind === 'test' ? ('trait' in condition.limit ? [condition.limit] : []) : condition.kind === 'all' || condition.kind === 'any' ? condition.of.flatMap(limitsIn) : [];
@@ -68,8 +43,8 @@ const verdicts: number[] = [];
 for (const proposal of chosen) verdicts.push(await timed(async () => await advisor.verdict(proposal)));
 print('verdict with its rules only, warm, median', median(verdicts));
 
-const engines = new Map(Object.keys(knowledge.operations).map((operation) => [operation, engineFor(operation, knowledge)]));
-const all = new Map(Object.values(knowledge.rules).flatMap((rule) => limitsIn(ruleCondition(rule))).map((limit) => [`limit:${limit.trait}:${limit.times}:${limit.plus}`, limit]));
+const engines = new Map(Object.keys(knowledge.operations).map((operation) => [operation, new Engine(engineRules(knowledge, operation) as RuleProperties[], { allowUndefinedFacts: true })]));
+const all = new Map(Object.values(knowledge.rules).flatMap((rule) => limitsIn(ruleCondition(rule))).map((limit) => [limitFact(limit)!, limit]));
 const naive: number[] = [];
 const ours: number[] = [];
 const ready = readyFor(knowledge, stations);
@@ -93,4 +68,12 @@ for (const proposal of chosen) {
 }
 print('rule stage: json-rules-engine, one engine an operation, median', median(naive));
 print('rule stage: sparebud, warm tables, known and unknown, median', median(ours));
+const year: number[] = [];
+const tree = { species: 'acer-buergerianum', vigour: 'strong' } as const;
+const where = { place: 'koeln-cologne-germany' } as const;
+const fresh = createAdvisor(knowledge, { places: stations });
+const emptyYear = await timed(async () => await fresh.year({ tree, where, from: '2026-01-01' }));
+for (let run = 0; run < 5; run++) year.push(await timed(async () => await fresh.year({ tree, where, from: '2026-01-01' })));
+print('a year of one tree, 36 strips, from empty', emptyYear);
+print('the same, warm, median', median(year));
 process.stdout.write(`ratio of the two medians: ${(median(naive) / median(ours)).toFixed(1)}; of the sums: ${(naive.reduce((a, b) => a + b, 0) / ours.reduce((a, b) => a + b, 0)).toFixed(1)}\n`);
