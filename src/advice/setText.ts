@@ -7,5 +7,5 @@ export const setText = (set: Readonly<Record<string, Value>>, knowledge: Knowled
     const own = `set.${name}.${String(value)}`;
     if (Object.hasOwn(knowledge.wording, own)) return knowledge.wording[own]!;
     const word = Object.values(knowledge.facts).find((fact) => fact.given === `operation.${name}`);
-    return message(knowledge, `set.${name}`, { value: String(shownValue(value, word)).replaceAll('-', ' ') }).text;
+    return message(knowledge, `set.${name}`, { value: typeof value === 'string' ? value.replaceAll('-', ' ') : String(shownValue(value, word)) }).text;
   }).join(', ');

@@ -63,6 +63,10 @@ const expectText = (expect: Assessment['expect']): readonly string[] => [
 const matters = (answer: { readonly verdict: Verdict; readonly range?: readonly Verdict[] }, verdict: Verdict): boolean =>
   severity(answer.verdict) > severity(verdict) || severity(answer.range?.[1] ?? answer.verdict) < severity(verdict);
 
+const mostAssumed = 5;
+
+const worstOf = (assumption: { readonly otherwise: readonly { readonly verdict: Verdict }[] }): number => Math.max(...assumption.otherwise.map((answer) => severity(answer.verdict)));
+
 export interface PrintOptions {
   readonly width: number;
   /** All that is taken for granted, all sources and cautions, not only the first. */
@@ -93,12 +97,12 @@ export const printAssessment = (assessment: Assessment, knowledge: Knowledge, { 
     heading('What would settle it');
     for (const question of questions) out.push(hanging('? ', `${question.ask.text}${question.answers.length === 0 ? '' : ` ${groupedAnswers(question.answers, question.fact, knowledge)}`}`, width));
   }
-  const worth = full ? assumed : assumed.map((each) => ({ ...each, otherwise: each.otherwise.filter((answer) => matters(answer, verdict)) })).filter((each) => each.otherwise.length > 0);
+  const worth = full ? assumed : assumed.map((each) => ({ ...each, otherwise: each.otherwise.filter((answer) => matters(answer, verdict)) })).filter((each) => each.otherwise.length > 0).sort((a, b) => worstOf(b) - worstOf(a)).slice(0, mostAssumed);
   if (worth.length > 0) {
     heading('Taken for granted');
     for (const each of worth) {
       const value = each.value === null ? 'not known' : String(shownValue(each.value as Value, knowledge.facts[each.fact]));
-      out.push(hanging('- ', `${knowledge.facts[each.fact]?.meaning ?? each.fact}: ${value} (${groupedAnswers(each.otherwise as Assessment['questions'][number]['answers'], each.fact, knowledge)})`, width));
+      out.push(hanging('- ', `${knowledge.facts[each.fact]?.label ?? knowledge.facts[each.fact]?.meaning ?? each.fact}: ${value} (${groupedAnswers(each.otherwise as Assessment['questions'][number]['answers'], each.fact, knowledge)})`, width));
     }
   }
   if (alternatives.length > 0) {

@@ -65,7 +65,7 @@ export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
     if (word === undefined) return unknown();
     const given = givenValue(asked, word);
     if (given !== undefined) return known(given, 'given');
-    const worked = families[id]?.(read, asked);
+    const worked = families[id]?.(before === undefined ? read : readAgain, asked);
     if (worked !== undefined) return worked;
     const assume = word.assume?.[asked.operation.id] ?? word.assume?.['default'];
     return assume === undefined ? unknown(word.type === 'boolean' ? [true, false] : word.values) : assumed(assume);
@@ -75,7 +75,6 @@ export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
     if (parent !== undefined) inputs.get(parent)!.add(id);
     let value = kept.get(id);
     if (value === undefined) {
-      if (before !== undefined && !before.changed.has(id)) return before.facts.read(id);
       if (open.includes(id)) return unknown();
       inputs.set(id, new Set());
       open.push(id);
@@ -85,5 +84,17 @@ export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
     }
     return value;
   };
+  /* What changed is worked out anew, and needs no record of what it was worked out of: that is known by now. */
+  const readAgain: Read = (id) => {
+    if (!before!.changed.has(id)) return before!.facts.read(id);
+    let value = kept.get(id);
+    if (value === undefined) {
+      kept.set(id, unknown());
+      value = resolve(id);
+      kept.set(id, value);
+    }
+    return value;
+  };
+  if (before !== undefined) return { read: readAgain, inputsOf: before.facts.inputsOf };
   return { read, inputsOf: (id) => inputs.get(id) ?? new Set() };
 };

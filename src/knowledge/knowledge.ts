@@ -15,6 +15,8 @@ export interface FactWord {
   readonly of?: string;
   readonly bounds?: readonly [number, number];
   readonly whole?: boolean;
+  /** A short name, where the meaning is long. */
+  readonly label?: string;
   readonly meaning: string;
   readonly given?: string;
   readonly from?: readonly string[];

@@ -11,8 +11,8 @@ import { rootsOn } from './rootsOn.js';
 import { seasonFromSighting } from './seasonFromSighting.js';
 import type { Range, SeasonOn } from './seasonShape.js';
 import type { Phase, Sighting } from './seasonTraits.js';
-import type { TurningPoints } from './turningPoints.js';
 import { daysInYear } from './yearDay.js';
+import { yearFrame } from './yearFrame.js';
 
 export type { Range, SeasonOn } from './seasonShape.js';
 export { seasonFromSighting } from './seasonFromSighting.js';
@@ -73,17 +73,18 @@ export const seasonOn = (calendar: Calendar, day: Day): SeasonOn => {
   const { south } = place;
   const { year, seasonDay } = inGrowingYear(day, south);
   const hours = climate.latitude === undefined ? undefined : place.daylengthH[seasonDay];
-  const lightH = hours === undefined ? {} : { dayLengthH: hours };
   const sure = climate.quality !== 'latitude';
   const error = calendar.plusMinusDays;
 
   const air = airOn(calendar, day, seasonDay, sure, underCover);
   const frost = frostOn(calendar, day, year, sure);
   const hasModel = calendar.ordinary !== undefined && calendar.ordinary.steps.length > 0 && !underCover;
-  const base = {
-    ...lightH, ...air, ...frost, plusMinusDays: error, notes: calendar.notes,
-  };
-  if (!hasModel) return { ...withoutModel(calendar, day, year, sure, frost.daysToLastFrost), ...base };
+  /* Set one by one: a year of days is asked of this, and spreading objects of many shapes is slow. */
+  const on: { -readonly [Key in keyof SeasonOn]: SeasonOn[Key] } = { phaseFrom: 'none', phaseSure: false, plusMinusDays: error, notes: calendar.notes };
+  if (!hasModel) Object.assign(on, withoutModel(calendar, day, year, sure, frost.daysToLastFrost));
+  Object.assign(on, air, frost);
+  if (hours !== undefined) on.dayLengthH = hours;
+  if (!hasModel) return on;
 
   const steps = placedSteps(calendar, year);
   const index = steps.findLastIndex((step) => step.from <= day);
@@ -95,42 +96,31 @@ export const seasonOn = (calendar: Calendar, day: Day): SeasonOn => {
   const among = sure || seen ? undefined : [...new Set(steps
     .filter((one, i) => one.from - one.plusMinusDays <= day && (steps[i + 1]?.from ?? Infinity) + (steps[i + 1]?.plusMinusDays ?? 0) > day)
     .map((one) => one.phase))];
-  const pointsOf = (one: number): TurningPoints | undefined => calendar.moved[one] ?? calendar.ordinary;
+  const frame = yearFrame(calendar, year);
   const always = calendar.ordinary?.always === true;
-  const growing = always ? daysInYear : daysLeftIn(day, year, south, (one) => {
-    const points = pointsOf(one);
-    return points?.start === undefined || points.end === undefined ? undefined : { start: points.start, end: points.end };
-  });
+  const growing = always ? daysInYear : daysLeftIn(day, frame.growth);
   const most = growthBounds(calendar, day);
   const bySight = seen && phase !== undefined ? seasonFromSighting(traits, phase).growingDaysLeft : undefined;
   const growingDaysLeft = sure ? known(growing, growing === 0 ? 0 : error)
     : estimate(growing, Math.min(most, bySight?.atLeast ?? 0), Math.min(most, bySight?.atMost ?? most));
-  const starts = [year, year + 1, year + 2].flatMap((one) => {
-    const start = pointsOf(one)?.start;
-    return start === undefined ? [] : [dayOfSeason(one, start, south)];
-  });
-  const nextStart = starts.find((start) => start >= day);
-  const leafOuts = [year + 1, year, year - 1, year - 2].flatMap((one) => {
-    const leafOut = pointsOf(one)?.leafOut;
-    return leafOut === undefined ? [] : [dayOfSeason(one, leafOut, south)];
-  });
-  const lastLeafOut = leafOuts.find((leafOut) => leafOut <= day);
+  const nextStart = frame.starts.find((start) => start >= day);
+  const lastLeafOut = frame.leafOuts.find((leafOut) => leafOut <= day);
   const count = (days: number): Range => (sure ? known(days, step?.plusMinusDays ?? error) : estimate(days, 0, daysInYear + 1));
-  return {
-    ...(phase === undefined ? {} : { phase }),
-    phaseFrom: seen ? 'seen' : phase === undefined ? 'none' : 'season',
-    ...(among === undefined ? {} : { among }),
-    phaseSure: sure || seen,
-    growingDaysLeft,
-    ...rootsOn(calendar, day, year, sure, seen ? phase : undefined),
-    // Where growth never stops a start is always at hand, and no leaf-out stands apart from the rest.
-    ...(always ? { daysToBudSwell: known(0, 0), daysSinceLeafOut: known(daysInYear, 0) } : {}),
-    ...(nextStart === undefined ? {} : { daysToBudSwell: count(nextStart - day) }),
-    ...(lastLeafOut === undefined ? {} : { daysSinceLeafOut: count(day - lastLeafOut) }),
-    ...base,
-    awakeEarly: phase !== undefined && seen && awake.includes(phase) && !always && frostAhead(frost.daysToLastFrost),
-    plusMinusDays: step?.plusMinusDays ?? error,
-  };
+  if (phase !== undefined) on.phase = phase;
+  on.phaseFrom = seen ? 'seen' : phase === undefined ? 'none' : 'season';
+  if (among !== undefined) on.among = among;
+  on.phaseSure = sure || seen;
+  on.growingDaysLeft = growingDaysLeft;
+  const { rootDaysLeft } = rootsOn(calendar, day, year, sure, seen ? phase : undefined);
+  if (rootDaysLeft !== undefined) on.rootDaysLeft = rootDaysLeft;
+  // Where growth never stops a start is always at hand, and no leaf-out stands apart from the rest.
+  if (nextStart !== undefined) on.daysToBudSwell = count(nextStart - day);
+  else if (always) on.daysToBudSwell = known(0, 0);
+  if (lastLeafOut !== undefined) on.daysSinceLeafOut = count(day - lastLeafOut);
+  else if (always) on.daysSinceLeafOut = known(daysInYear, 0);
+  on.awakeEarly = phase !== undefined && seen && awake.includes(phase) && !always && frostAhead(frost.daysToLastFrost);
+  on.plusMinusDays = step?.plusMinusDays ?? error;
+  return on;
 };
 
 /**

@@ -165,9 +165,13 @@ const withSummerRest = (place: ClimateYear, season: TurningPoints, plusMinusDays
   return { ...season, steps: [first, rest, again, last] };
 };
 
-/** Growth while nights stay above what the species asks. */
+/** Warm days make up for nights a few degrees short of what the species asks, C (common practice: figs grow outdoors where summer nights are cool). */
+const dayMakesUpC = 3;
+
+/** Growth while nights stay above what the species asks, or fall short by little while the whole day is well above it. */
 const nightBound = (place: ClimateYear, traits: SeasonTraits, plusMinusDays: number, rest: readonly Phase[]): TurningPoints => {
-  const warm = warmRun(place.minC, traits.minNightC ?? (traits.model === 'tropical' ? 12 : 10));
+  const warmth = place.minC.map((low, i) => Math.min(low + dayMakesUpC, (place.meanC[i] ?? low) - dayMakesUpC));
+  const warm = warmRun(warmth, traits.minNightC ?? (traits.model === 'tropical' ? 12 : 10));
   if (warm === undefined) return restAllYear(rest.at(-1) ?? 'resting', plusMinusDays);
   if (warm === 'always') {
     return traits.model === 'dry-deciduous' || traits.restSeason === 'dry' ? none('dry-season-unknown') : yearRound([]);

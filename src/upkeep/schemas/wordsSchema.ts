@@ -19,6 +19,7 @@ const factSchema = closed(
     unit: oneOf(['days', 'weeks', 'years', 'mm', 'C', 'share', 'degree-days']),
     bounds: pair,
     whole: { type: 'boolean' },
+    label: text('a short name for it'),
     meaning: text(),
     given: text('where a proposal tells it'),
     from: listOf(text(), 1),
