@@ -8,7 +8,7 @@ import type { climatesAt } from '../season/climatesAt.js';
 import type { Where } from '../season/climateShape.js';
 import { type Day, dayOf } from '../season/day.js';
 import { type SeasonOn, seasonFromSighting } from '../season/standing.js';
-import type { KeptSeasons } from '../season/keptSeasons.js';
+import type { KeptSeasons, SeasonOfDay } from '../season/keptSeasons.js';
 import type { Station } from '../season/station.js';
 
 /** A proposal made ready to be judged: its species found, its traits put together, its season at hand. */
@@ -95,20 +95,26 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
   const seasonal = seasonTraits(traits);
   const seen = sightingsOf(proposal);
   /* One calendar answers every day; only a phase that is tried out makes another. */
-  const seasonOf = (day: Day | undefined, sightings: readonly Sighting[]): Asked['season'] => (phase, standing) => {
-    if (day === undefined) return phase === undefined ? undefined : seasonFromSighting(seasonal, phase as Phase);
-    const all = phase === undefined ? sightings : [...sightings, { phase: phase as Phase, day }];
-    return places.seasons(climate, seasonal, day, all, standing as Standing)(day);
+  const seasonsOf = (sightings: readonly Sighting[]): ((day: Day | undefined) => Asked['season']) => {
+    const kept = new Map<string, SeasonOfDay>();
+    return (day) => (phase, standing) => {
+      if (day === undefined) return phase === undefined ? undefined : seasonFromSighting(seasonal, phase as Phase);
+      if (phase !== undefined) return places.seasons(climate, seasonal, day, [...sightings, { phase: phase as Phase, day }], standing as Standing)(day);
+      const season = kept.get(standing) ?? places.seasons(climate, seasonal, day, sightings, standing as Standing);
+      kept.set(standing, season);
+      return season(day);
+    };
   };
   const operation = knowledge.operations[proposal.operation.op]!;
   const day = proposal.date === undefined ? undefined : dayOf(proposal.date);
-  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, season: once(seasonOf(day, seen)), tried: new Map() };
+  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, season: once(seasonsOf(seen)(day)), tried: new Map() };
   const { phase: told, ...tree } = proposal.tree;
   const elsewhen: Proposal = { ...proposal, tree };
   const later = told === undefined || day === undefined ? seen : [...seen, { phase: told, day }];
+  const laterSeasons = seasonsOf(later);
   return {
     asked,
-    on: (other) => (other === day ? asked : { ...asked, proposal: elsewhen, day: other, season: once(seasonOf(other, later)) }),
+    on: (other) => (other === day ? asked : { ...asked, proposal: elsewhen, day: other, season: laterSeasons(other) }),
     species,
     ...(stock === undefined ? {} : { rootstock: stock }),
     ...(renamed ? { renamedFrom: proposal.tree.species } : {}),

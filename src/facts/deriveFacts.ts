@@ -37,10 +37,22 @@ const fits = (value: unknown, word: FactWord): boolean => {
   }
 };
 
+const steps = new Map<string, readonly string[]>();
+
+/** A path in a proposal, taken apart once. */
+const stepsOf = (path: string): readonly string[] => {
+  let kept = steps.get(path);
+  if (kept === undefined) {
+    kept = path.split('.');
+    steps.set(path, kept);
+  }
+  return kept;
+};
+
 const givenValue = (asked: Asked, word: FactWord): Value | undefined => {
   if (word.given === undefined) return undefined;
   let at: unknown = asked.proposal;
-  for (const step of word.given.split('.')) at = typeof at === 'object' && at !== null ? (at as Readonly<Record<string, unknown>>)[step] : undefined;
+  for (const step of stepsOf(word.given)) at = typeof at === 'object' && at !== null ? (at as Readonly<Record<string, unknown>>)[step] : undefined;
   return fits(at, word) ? (at as Value) : undefined;
 };
 

@@ -58,9 +58,9 @@ export const seasonFacts: Readonly<Record<string, Derive>> = {
   'disease.inSeason': (read, asked) => {
     const risks = asked.traits['pruning.diseaseRisks']?.is as readonly string[] | undefined;
     const region = read('place.region');
-    const date = asked.day === undefined ? undefined : isoOf(asked.day).slice(5);
     const here = asked.knowledge.alerts.filter((alert) => risks?.includes(alert.disease));
     if (here.length === 0) return known([], 'worked-out');
+    const date = asked.day === undefined ? undefined : isoOf(asked.day).slice(5);
     const inSeason = here.filter((alert) => date === undefined || (alert.from <= alert.to ? alert.from <= date && date <= alert.to : alert.from <= date || date <= alert.to));
     const named = (alerts: typeof here): readonly string[] => [...new Set(alerts.map((alert) => alert.disease))].sort();
     if (region.from === 'given') {
