@@ -2,6 +2,7 @@ import { alternativesOf, type JudgeOther } from './advice/alternatives.js';
 import { assumptionsOf } from './advice/assumptions.js';
 import { basisOf } from './advice/basis.js';
 import { cautionsOf } from './advice/cautions.js';
+import { changesOf } from './advice/changes.js';
 import { expectationsOf } from './advice/expectations.js';
 import { findingsOf } from './advice/findings.js';
 import { followUpsOf } from './advice/followUps.js';
@@ -91,6 +92,7 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
     const own = await judge();
     const findings = findingsOf(own, knowledge, species);
     const judgeOther = judgeOtherOf(proposal);
+    const windows = await windowsOf(own, judge, prepared);
     return {
       schema: 'assessment/1',
       ...(proposal.id === undefined ? {} : { id: proposal.id }),
@@ -102,8 +104,8 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
       findings: [...findings],
       assumed: [...(await assumptionsOf(own, judge, rules, asked))],
       questions: [...(await questionsOf(own, judge, asked))] as Assessment['questions'],
-      changes: [],
-      windows: [...(await windowsOf(own, judge, prepared))],
+      changes: [...(await changesOf(own, judge, asked, [...windows], judgeOther))],
+      windows: [...windows],
       alternatives: [...(await alternativesOf(own, proposal, knowledge, judgeOther))],
       expect: expectationsOf(asked, own.facts.read),
       after: [...(await followUpsOf(followUps, asked, own.facts.read))],

@@ -1,6 +1,6 @@
 import type { Assessment, Proposal } from '../contract/types.generated.js';
-import { severity } from '../engine/verdict.js';
-import type { Knowledge, Value, Verdict } from '../knowledge/knowledge.js';
+import { type Judgement, severity } from '../engine/verdict.js';
+import type { Knowledge, Value } from '../knowledge/knowledge.js';
 import type { Judged } from './judge.js';
 import { message } from './message.js';
 import { setText } from './setText.js';
@@ -9,7 +9,7 @@ type Alternative = Assessment['alternatives'][number];
 type Operation = Alternative['operation'];
 
 /** How a verdict is found for another operation on the same tree, day and place. */
-export type JudgeOther = (operation: Proposal['operation']) => Promise<{ readonly verdict: Verdict; readonly settled: boolean } | undefined>;
+export type JudgeOther = (operation: Proposal['operation']) => Promise<Judgement | undefined>;
 
 const most = 3;
 

@@ -63,6 +63,8 @@ const expectText = (expect: Assessment['expect']): readonly string[] => [
 const matters = (answer: { readonly verdict: Verdict; readonly range?: readonly Verdict[] }, verdict: Verdict): boolean =>
   severity(answer.verdict) > severity(verdict) || severity(answer.range?.[1] ?? answer.verdict) < severity(verdict);
 
+const inOrder = (_: string, value: unknown): unknown => (typeof value === 'object' && value !== null ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1))) : value);
+
 const mostAssumed = 5;
 
 const worstOf = (assumption: { readonly otherwise: readonly { readonly verdict: Verdict }[] }): number => Math.max(...assumption.otherwise.map((answer) => severity(answer.verdict)));
@@ -105,9 +107,13 @@ export const printAssessment = (assessment: Assessment, knowledge: Knowledge, { 
       out.push(hanging('- ', `${knowledge.facts[each.fact]?.label ?? knowledge.facts[each.fact]?.meaning ?? each.fact}: ${value} (${groupedAnswers(each.otherwise as Assessment['questions'][number]['answers'], each.fact, knowledge)})`, width));
     }
   }
-  if (alternatives.length > 0) {
+  const ways = assessment.changes.filter((change) => 'operation' in change.patch);
+  const said = new Set(ways.map((change) => JSON.stringify({ ...(proposal as { readonly operation: object }).operation, ...(change.patch['operation'] as object) }, inOrder)));
+  const others = alternatives.filter((alternative) => !said.has(JSON.stringify(alternative.operation, inOrder)));
+  if (ways.length + others.length > 0) {
     heading('Better');
-    for (const alternative of alternatives) out.push(hanging('- ', `${alternative.why.text}: ${painted(alternative.verdict)}`, width));
+    for (const change of ways) out.push(hanging('- ', `the same, ${change.why.text}: ${painted(change.verdict)}`, width));
+    for (const alternative of others) out.push(hanging('- ', `${alternative.why.text}: ${painted(alternative.verdict)}`, width));
   }
   if (assessment.windows.length > 0) {
     heading('When');

@@ -501,7 +501,7 @@ export interface Assessment {
 schema: "assessment/1"
 id?: (string | number)
 proposal: {
-
+[k: string]: unknown
 }
 verdict: ("allowed" | "risky" | "advise-against")
 range: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advise-against")]
@@ -755,7 +755,7 @@ range?: [("allowed" | "risky" | "advise-against"), ("allowed" | "risky" | "advis
 }]
 changes: {
 patch: {
-
+[k: string]: unknown
 }
 why: Message
 verdict: ("allowed" | "risky" | "advise-against")

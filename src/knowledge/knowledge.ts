@@ -19,6 +19,8 @@ export interface FactWord {
   readonly label?: string;
   readonly meaning: string;
   readonly given?: string;
+  /** Whoever does the work is free to do otherwise: a change may be offered. */
+  readonly chosen?: boolean;
   readonly from?: readonly string[];
   /** What is taken where nothing tells it, by operation; `default` for the others. */
   readonly assume?: Readonly<Record<string, Value>>;

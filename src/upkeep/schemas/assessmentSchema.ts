@@ -26,7 +26,7 @@ export const assessmentSchema = (facts: Readonly<Record<string, FactWord>>, oper
     {
       schema: { const: 'assessment/1' },
       id: { type: ['string', 'number'] },
-      proposal: { type: 'object' },
+      proposal: { type: 'object', additionalProperties: {} },
       verdict,
       range: { ...listOf(verdict), minItems: 2, maxItems: 2 },
       settled: { type: 'boolean' },
@@ -34,7 +34,7 @@ export const assessmentSchema = (facts: Readonly<Record<string, FactWord>>, oper
       findings: listOf(finding),
       assumed: listOf(closed({ fact, value, otherwise: listOf(answer) }, ['fact', 'value', 'otherwise'])),
       questions: { ...listOf(closed({ fact, ask: message, answers: listOf(answer) }, ['fact', 'ask', 'answers'])), maxItems: 5 },
-      changes: listOf(closed({ patch: { type: 'object' }, why: message, verdict }, ['patch', 'why', 'verdict'])),
+      changes: listOf(closed({ patch: { type: 'object', additionalProperties: {} }, why: message, verdict }, ['patch', 'why', 'verdict'])),
       windows: listOf(closed({ from: dated, to: dated, plusMinusDays: { type: 'number' }, phase: oneOf(facts['season.phase']?.values ?? []), verdict }, ['from', 'to', 'plusMinusDays', 'verdict'])),
       alternatives: listOf(closed({ operation, verdict, why: message }, ['operation', 'verdict', 'why'])),
       expect,

@@ -22,6 +22,7 @@ const factSchema = closed(
     label: text('a short name for it'),
     meaning: text(),
     given: text('where a proposal tells it'),
+    chosen: { type: 'boolean' },
     from: listOf(text(), 1),
     assume: byKind({ string: {}, number: {}, boolean: {}, object: { required: ['default'] } }),
     ask: text('the question in the wording'),
