@@ -1,6 +1,6 @@
 import { severity } from '../engine/verdict.js';
 import type { FactWord, Value, Verdict } from '../knowledge/knowledge.js';
-import type { Judge } from './judge.js';
+import type { TryOut } from './judge.js';
 
 /** What the verdict would be for one value of a fact, or for numbers from one bound to another. */
 export interface Answer {
@@ -16,13 +16,13 @@ const grid: Readonly<Record<string, number>> = { share: 0.01, mm: 0.5, C: 0.5, d
 
 const same = (a: Answer, b: Answer): boolean => a.verdict === b.verdict && a.range[0] === b.range[0] && a.range[1] === b.range[1];
 
-const at = async (judge: Judge, fact: string, value: Value): Promise<Answer> => {
+const at = async (judge: TryOut, fact: string, value: Value): Promise<Answer> => {
   const { verdict, range } = await judge(new Map([[fact, value]]));
   return { value, verdict, range };
 };
 
 /** Numbers are tried at the values that the fact names; between two that differ the edge is halved down to the grid. */
-const numberAnswers = async (judge: Judge, word: FactWord): Promise<readonly Answer[]> => {
+const numberAnswers = async (judge: TryOut, word: FactWord): Promise<readonly Answer[]> => {
   const step = word.whole === true ? 1 : (grid[word.unit ?? ''] ?? 0.01);
   const tried = await Promise.all((word.tries ?? []).map(async (value) => await at(judge, word.id, value)));
   const parts: Answer[] = [];
@@ -48,7 +48,7 @@ const numberAnswers = async (judge: Judge, word: FactWord): Promise<readonly Ans
 };
 
 /** The verdict that each answer to a question would bring. */
-export const answersTo = async (judge: Judge, word: FactWord, among: readonly Value[] | undefined): Promise<readonly Answer[]> => {
+export const answersTo = async (judge: TryOut, word: FactWord, among: readonly Value[] | undefined): Promise<readonly Answer[]> => {
   if (word.type === 'number') return await numberAnswers(judge, word);
   const values = among ?? (word.type === 'boolean' ? [true, false] : (word.values ?? []));
   return await Promise.all(values.map(async (value) => await at(judge, word.id, value)));

@@ -4,7 +4,7 @@ import type { Asked } from '../facts/asked.js';
 import type { FactWord, Value, Verdict } from '../knowledge/knowledge.js';
 import type { JudgeOther } from './alternatives.js';
 import { answersTo } from './answers.js';
-import type { Judge, Judged } from './judge.js';
+import type { Judge, Judged, TryOut } from './judge.js';
 import { message } from './message.js';
 import { canTell, lookedAt, reaching } from './relevant.js';
 import { setText } from './setText.js';
@@ -20,8 +20,8 @@ interface Step {
 
 const most = 4;
 
-/** How many single steps are tried together in pairs. */
-const pairedSteps = 12;
+/** How many single steps are tried with a second one. */
+const firstSteps = 4;
 
 /** How far a value is from what was meant: shares and counts by how much of it, words by one. */
 const asksFor = (word: FactWord, meant: Value | undefined, value: Value): number => {
@@ -30,7 +30,7 @@ const asksFor = (word: FactWord, meant: Value | undefined, value: Value): number
   return Math.abs(value - meant) / span;
 };
 
-const stepsOf = async (judge: Judge, word: FactWord, meant: Value | undefined): Promise<readonly (Step & { readonly verdict: Verdict; readonly range: readonly [Verdict, Verdict] })[]> => {
+const stepsOf = async (judge: TryOut, word: FactWord, meant: Value | undefined): Promise<readonly (Step & { readonly verdict: Verdict; readonly range: readonly [Verdict, Verdict] })[]> => {
   const name = word.given!.slice('operation.'.length);
   const answers = await answersTo(judge, word, undefined);
   return answers.flatMap(({ value, atLeast, below, verdict, range }) => {
@@ -53,10 +53,8 @@ export const changesOf = async (judged: Judged, judge: Judge, asked: Asked, wind
   const meant = proposal.operation as unknown as Readonly<Record<string, Value>>;
   const turning = reaching(judged.fired.flatMap(({ residual }) => [...lookedAt([residual])]), judged.facts);
   const words = Object.values(knowledge.facts).filter((word) => word.chosen === true && canTell(word, operation) && turning.has(word.id));
-  const steps = (await Promise.all(words.map(async (word) => {
-    const value = meant[word.given!.slice('operation.'.length)] ?? (judged.facts.read(word.id).value);
-    return await stepsOf(judge, word, value);
-  }))).flat();
+  const value = (word: FactWord): Value | undefined => meant[word.given!.slice('operation.'.length)] ?? judged.facts.read(word.id).value;
+  const steps = (await Promise.all(words.map(async (word) => await stepsOf(judge, word, value(word))))).flat();
   const better = (range: readonly [Verdict, Verdict]): boolean => severity(range[1]) < severity(judged.verdict);
   const found: { readonly change: Change; readonly asks: number; readonly chosen: readonly Step[] }[] = [];
   /* Two steps are worth offering only where they do better than each of them alone. */
@@ -70,8 +68,15 @@ export const changesOf = async (judged: Judged, judge: Judge, asked: Asked, wind
   };
   for (const step of steps.filter(({ range }) => better(range)).sort((a, b) => a.asks - b.asks)) await tryOut([step]);
   if (!found.some(({ change }) => change.verdict === 'allowed')) {
-    const hopeful = [...steps].sort((a, b) => severity(a.verdict) - severity(b.verdict) || a.asks - b.asks).slice(0, pairedSteps);
-    for (const [i, one] of hopeful.entries()) for (const other of hopeful.slice(i + 1)) if (one.name !== other.name) await tryOut([one, other]);
+    const firsts = steps.filter(({ range }) => better(range)).sort((a, b) => severity(a.verdict) - severity(b.verdict) || a.asks - b.asks).slice(0, firstSteps);
+    for (const first of firsts) {
+      const taken = words.find((word) => word.given === `operation.${first.name}`)!;
+      const then: TryOut = async (tried = new Map()) => await judge(new Map([[taken.id, first.value], ...tried]));
+      for (const word of words) {
+        if (word === taken) continue;
+        for (const second of (await stepsOf(then, word, value(word))).filter(({ verdict }) => severity(verdict) < severity(first.verdict)).sort((a, b) => a.asks - b.asks).slice(0, 1)) await tryOut([first, second]);
+      }
+    }
   }
   const window = windows[0];
   if (window !== undefined) found.push({ change: { patch: { date: window.from }, why: message(knowledge, 'change.date', { date: window.from }), verdict: window.verdict }, asks: 1.5, chosen: [] });

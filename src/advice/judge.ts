@@ -16,10 +16,12 @@ export interface Judged extends Judgement {
 }
 
 /** Judges a prepared proposal: with facts that are tried out in the place of those it has, or on another day. */
-export interface Judge {
-  (tried?: ReadonlyMap<string, Value>): Promise<Judged>;
+export interface Judge extends TryOut {
   readonly on: (day: Day) => Promise<Judged>;
 }
+
+/** Judges with some facts tried out in the place of those it has. */
+export type TryOut = (tried?: ReadonlyMap<string, Value>) => Promise<Judged>;
 
 /** Facts that a date alone can change; whatever is worked out of them changes with it. */
 const dated = (id: string): boolean => id.startsWith('season.') || id.startsWith('history.') || id.startsWith('sitting.') || id === 'disease.inSeason';
