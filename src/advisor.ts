@@ -3,6 +3,7 @@ import { assumptionsOf } from './advice/assumptions.js';
 import { basisOf } from './advice/basis.js';
 import { cautionsOf } from './advice/cautions.js';
 import { changesOf } from './advice/changes.js';
+import { type Comparison, compareWith } from './advice/compare.js';
 import { expectationsOf } from './advice/expectations.js';
 import { findingsOf } from './advice/findings.js';
 import { followUpsOf } from './advice/followUps.js';
@@ -51,6 +52,13 @@ export interface Advisor {
    * @throws SparebudError as `assess` does
    */
   readonly verdict: (proposal: unknown) => Promise<VerdictOnly>;
+  /**
+   * Ways to do it side by side: each a JSON Merge Patch (RFC 7396) of the proposal.
+   *
+   * Use it to see what waiting, another finish or a smaller share would bring.
+   * @throws SparebudError where the proposal itself cannot be understood; a patch that cannot says so in its variant
+   */
+  readonly compare: (proposal: unknown, patches: readonly Readonly<Record<string, unknown>>[]) => Promise<Comparison>;
   /**
    * A year of one tree at one place: phases, frost, day length, and each operation's verdict day by day.
    *
@@ -122,5 +130,5 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
     return { verdict: own.verdict, range: own.range, settled: own.settled, rules: own.fired.map(({ residual, fires }) => ({ rule: residual.rule.id, verdict: residual.rule.verdict, fires })) };
   };
 
-  return { knowledge, assess, verdict, year: async (question) => await yearOf(ready, question), findSpecies: (name) => findSpecies(knowledge, name) };
+  return { knowledge, assess, verdict, compare: async (proposal, patches) => await compareWith(assess, proposal, patches), year: async (question) => await yearOf(ready, question), findSpecies: (name) => findSpecies(knowledge, name) };
 };

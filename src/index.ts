@@ -1,4 +1,5 @@
 export { createAdvisor, type Advisor, type AdvisorOptions, type VerdictOnly, type YearQuestion } from './advisor.js';
+export type { Comparison, Variant } from './advice/compare.js';
 export type { Year, YearRun } from './advice/year.js';
 export type { Assessment, Message, Operation, Proposal } from './contract/types.generated.js';
 export { type Issue, type IssueCode, SparebudError } from './knowledge/error.js';
