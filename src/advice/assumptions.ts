@@ -21,7 +21,7 @@ export const assumptionsOf = async (judged: Judged, judge: Judge, rules: readonl
   for (const id of reaching(lookedAt(rules), facts)) {
     const word = knowledge.facts[id];
     const fact = facts.read(id);
-    if (word === undefined || (word.assume === undefined && fact.state !== 'estimated')) continue;
+    if (word === undefined || (word.assume === undefined && word.ask === undefined && fact.state !== 'estimated')) continue;
     if (fact.state !== 'assumed' && fact.state !== 'estimated') continue;
     if (!canTell(word, operation) || word.type === 'text' || (word.type === 'number' && word.tries === undefined)) continue;
     const answers = await answersTo(judge, word, fact.state === 'estimated' && Array.isArray(fact.among) ? (fact.among as readonly Value[]) : undefined);

@@ -52,7 +52,7 @@ export const changesOf = async (judged: Judged, judge: Judge, asked: Asked, wind
   const { knowledge, operation, proposal } = asked;
   const meant = proposal.operation as unknown as Readonly<Record<string, Value>>;
   const turning = reaching(judged.fired.flatMap(({ residual }) => [...lookedAt([residual])]), judged.facts);
-  const words = Object.values(knowledge.facts).filter((word) => word.chosen === true && canTell(word, operation) && turning.has(word.id));
+  const words = Object.values(knowledge.facts).filter((word) => word.chosen === true && canTell(word, operation) && turning.has(word.id)).sort((a, b) => (a.id < b.id ? -1 : 1));
   const value = (word: FactWord): Value | undefined => meant[word.given!.slice('operation.'.length)] ?? judged.facts.read(word.id).value;
   const steps = (await Promise.all(words.map(async (word) => await stepsOf(judge, word, value(word))))).flat();
   const better = (range: readonly [Verdict, Verdict]): boolean => severity(range[1]) < severity(judged.verdict);
@@ -80,5 +80,5 @@ export const changesOf = async (judged: Judged, judge: Judge, asked: Asked, wind
   }
   const window = windows[0];
   if (window !== undefined) found.push({ change: { patch: { date: window.from }, why: message(knowledge, 'change.date', { date: window.from }), verdict: window.verdict }, asks: 1.5, chosen: [] });
-  return found.sort((a, b) => severity(a.change.verdict) - severity(b.change.verdict) || a.asks - b.asks).slice(0, most).map(({ change }) => change);
+  return found.sort((a, b) => severity(a.change.verdict) - severity(b.change.verdict) || a.asks - b.asks || (a.change.why.text < b.change.why.text ? -1 : 1)).slice(0, most).map(({ change }) => change);
 };

@@ -1,7 +1,7 @@
 import type { Residual } from '../engine/specialise.js';
 import type { Assessment } from '../contract/types.generated.js';
 import type { Asked } from '../facts/asked.js';
-import type { Rule, Value } from '../knowledge/knowledge.js';
+import type { FactWord, Rule, Value } from '../knowledge/knowledge.js';
 import { answersTo, settles } from './answers.js';
 import type { Judge, Judged } from './judge.js';
 import { message } from './message.js';
@@ -10,6 +10,9 @@ import { canTell, reaching } from './relevant.js';
 type Question = Assessment['questions'][number];
 
 const most = 5;
+
+/** A day or a place has no short list of answers. */
+const openEnded = (word: FactWord): boolean => word.given === 'where' || word.given === 'date';
 
 /** Questions whose answers would settle the verdict, the one that settles most first; each missing input is asked for once, whatever hangs on it. */
 export const questionsOf = async (judged: Judged, judge: Judge, { knowledge, operation }: Asked): Promise<readonly Question[]> => {
@@ -25,9 +28,9 @@ export const questionsOf = async (judged: Judged, judge: Judge, { knowledge, ope
   for (const id of untold) {
     const word = knowledge.facts[id]!;
     const among = facts.read(id).among;
-    const answers = id === 'place.told' ? [] : await answersTo(judge, word, Array.isArray(among) ? (among as readonly Value[]) : undefined);
+    const answers = openEnded(word) ? [] : await answersTo(judge, word, Array.isArray(among) ? (among as readonly Value[]) : undefined);
     const worth = settles(answers, range);
-    if (id !== 'place.told' && worth === 0 && answers.every((answer) => answer.verdict === judged.verdict)) continue;
+    if (!openEnded(word) && worth === 0 && answers.every((answer) => answer.verdict === judged.verdict)) continue;
     asked.push({ question: { fact: id as Question['fact'], ask: message(knowledge, `ask.${word.ask!}`), answers: answers as unknown as Question['answers'] }, worth });
   }
   return asked.sort((a, b) => b.worth - a.worth || (a.question.fact < b.question.fact ? -1 : 1)).slice(0, most).map((each) => each.question);

@@ -34,6 +34,8 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
     const each = asked.traits['form.arrangement']?.is === 'opposite' ? 2 : asked.traits['form.arrangement']?.is === 'whorled' ? 3 : 1;
     return known((nodes.value as number) * each, 'worked-out');
   },
+  /* Told that nothing green is left, and not how old the wood is: old wood is taken. */
+  'cut.woodAge': (read) => (read('cut.foliageLeft').value === false ? { state: 'assumed', value: 'old', from: 'assumed' } : undefined),
   'cut.below': (read, asked) => {
     const buds = read('cut.budsLeft');
     return untoldBelow(below(read, asked)!, asked.traits['form.leafHabit']?.is === 'deciduous', buds.state === 'known' && buds.value === 0);

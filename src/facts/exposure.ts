@@ -1,5 +1,6 @@
 import type { Asked, Derive, Read } from './asked.js';
 import { type FactValue, known, unknown } from './factValue.js';
+import { seasonFigure } from './season.js';
 
 const berth = (asked: Asked, place: string, end: 0 | 1): FactValue | undefined => {
   const range = asked.knowledge.growing.berthC[place];
@@ -25,9 +26,11 @@ export const exposureFacts: Readonly<Record<string, Derive>> = {
     const placement = read('winter.placement');
     return placement.value === undefined ? unknown() : (berth(asked, placement.value as string, 1) ?? undefined);
   },
-  'move.coldestNightC': (read) => {
-    const cold = read('season.coldNightC');
-    return cold.value === undefined ? undefined : cold;
+  /* The nights outside, wherever the tree stands now. */
+  'move.coldestNightC': (read, asked) => {
+    read('season.coldNightC');
+    const cold = seasonFigure(asked.season(undefined, 'outdoors')?.coldNightC);
+    return cold?.value === undefined ? undefined : cold;
   },
   'exposure.lowestC': (read, asked) => {
     switch (asked.operation.id) {

@@ -1,14 +1,14 @@
-import type { Asked, Derive } from './asked.js';
+import type { Asked, Derive, Read } from './asked.js';
 import { type FactValue, known, unknown } from './factValue.js';
 import { logEntries, type LogEntry, spanOf } from './logEntries.js';
 import { strainOf } from './strain.js';
 
 const longAgo = 36500;
 
-const daysSince = (asked: Asked, wanted: (entry: LogEntry) => boolean): FactValue | undefined => {
+const daysSince = (read: Read, asked: Asked, wanted: (entry: LogEntry) => boolean): FactValue | undefined => {
   const entries = logEntries(asked.proposal).filter(wanted);
   if (entries.length === 0) return undefined;
-  if (asked.day === undefined) return unknown();
+  if (read('asked.date').value === undefined || asked.day === undefined) return unknown();
   const days = entries.map((entry) => asked.day! - Math.min(entry.latest, asked.day!)).filter((since, i) => entries[i]!.earliest <= asked.day! && since >= 0);
   return days.length === 0 ? undefined : known(Math.min(longAgo, ...days), 'log');
 };
@@ -16,11 +16,11 @@ const daysSince = (asked: Asked, wanted: (entry: LogEntry) => boolean): FactValu
 const of = (...ops: readonly string[]) => (entry: LogEntry): boolean => ops.includes(entry.op);
 
 /** Days since the tree was last repotted: from its own field, which may name a year or a month only, or the log. A date that is not exact counts from its last day. */
-const sinceRepot: Derive = (_, asked) => {
+const sinceRepot: Derive = (read, asked) => {
   const told = asked.proposal.tree.lastRepotted;
-  const logged = daysSince(asked, of('repot', 'collect', 'divide'));
+  const logged = daysSince(read, asked, of('repot', 'collect', 'divide'));
   if (told === undefined || told === 'never') return logged ?? (told === 'never' ? known(longAgo, 'given') : undefined);
-  if (asked.day === undefined) return unknown();
+  if (read('asked.date').value === undefined || asked.day === undefined) return unknown();
   const since = Math.max(0, Math.min(longAgo, asked.day - spanOf(told).latest));
   return known(logged?.value === undefined ? since : Math.min(since, logged.value as number), 'given');
 };
@@ -28,20 +28,20 @@ const sinceRepot: Derive = (_, asked) => {
 /** Facts of what was done before, from the log. */
 export const historyFacts: Readonly<Record<string, Derive>> = {
   'history.daysSinceRepot': sinceRepot,
-  'history.daysSinceCollected': (_, asked) => daysSince(asked, of('collect')),
-  'history.daysSinceDefoliated': (_, asked) => daysSince(asked, (entry) => entry.op === 'defoliate' && ((entry.written['shareRemoved'] as number | undefined) ?? 1) >= 0.5),
-  'history.daysSinceCandleCut': (_, asked) => daysSince(asked, of('candle-cut')),
-  'history.daysSinceCut': (_, asked) => daysSince(asked, of('remove-branch', 'cut-back', 'trunk-chop')),
-  'history.daysSinceStripped': (_, asked) => daysSince(asked, of('strip-bark')),
-  'history.daysSinceHardWork': (_, asked) => daysSince(asked, (entry) => entry.latest !== asked.day && strainOf(asked, entry) === 'hard'),
-  'history.stubAgeDays': (_, asked) => {
+  'history.daysSinceCollected': (read, asked) => daysSince(read, asked, of('collect')),
+  'history.daysSinceDefoliated': (read, asked) => daysSince(read, asked, (entry) => entry.op === 'defoliate' && ((entry.written['shareRemoved'] as number | undefined) ?? 1) >= 0.5),
+  'history.daysSinceCandleCut': (read, asked) => daysSince(read, asked, of('candle-cut')),
+  'history.daysSinceCut': (read, asked) => daysSince(read, asked, of('remove-branch', 'cut-back', 'trunk-chop')),
+  'history.daysSinceStripped': (read, asked) => daysSince(read, asked, of('strip-bark')),
+  'history.daysSinceHardWork': (read, asked) => daysSince(read, asked, (entry) => entry.latest !== asked.day && strainOf(asked, entry) === 'hard'),
+  'history.stubAgeDays': (read, asked) => {
     const branch = asked.proposal.operation.branch;
-    return daysSince(asked, (entry) => entry.written['finish'] === 'stub' && (branch === undefined || entry.written['branch'] === undefined || entry.written['branch'] === branch));
+    return daysSince(read, asked, (entry) => entry.written['finish'] === 'stub' && (branch === undefined || entry.written['branch'] === undefined || entry.written['branch'] === branch));
   },
-  'history.wiredDays': (_, asked) => {
+  'history.wiredDays': (read, asked) => {
     const last = logEntries(asked.proposal).filter((entry) => (entry.op === 'wire' || entry.op === 'unwire') && (asked.day === undefined || entry.earliest <= asked.day)).at(-1);
     if (last === undefined || last.op === 'unwire') return undefined;
-    return asked.day === undefined ? unknown() : known(Math.max(0, asked.day - last.latest), 'log');
+    return read('asked.date').value === undefined || asked.day === undefined ? unknown() : known(Math.max(0, asked.day - last.latest), 'log');
   },
-  'history.daysSinceLayered': (_, asked) => daysSince(asked, of('divide')),
+  'history.daysSinceLayered': (read, asked) => daysSince(read, asked, of('divide')),
 };

@@ -50,6 +50,7 @@ export const seasonFacts: Readonly<Record<string, Derive>> = {
     const early = seasonOf(read, asked)?.awakeEarly;
     return early === undefined ? undefined : known(early, 'season');
   },
+  'asked.date': (_, asked) => (asked.day === undefined ? undefined : known(true, 'given')),
   'place.told': (_, asked) => (asked.climate.quality === 'none' ? undefined : known(true, 'given')),
   'place.winterLowC': (read, asked) => {
     read('place.told');
