@@ -4,6 +4,7 @@ import type { Assessment, Proposal } from '../../src/contract/types.generated.js
 import { severity } from '../../src/engine/verdict.js';
 import { lookedAt, reaching } from '../../src/advice/relevant.js';
 import { residualsOf } from '../../src/engine/residuals.js';
+import { dayOf, isoOf } from '../../src/season/day.js';
 import type { Value } from '../../src/knowledge/knowledge.js';
 import { advisor, shipped, stations } from '../shipped.js';
 import { cases } from './cases.js';
@@ -23,7 +24,7 @@ const set = (proposal: Proposal, path: string, value: unknown): Proposal => {
 
 const mayTell = (proposal: Proposal, id: string): boolean => {
   const given = shipped.facts[id]?.given;
-  if (given === undefined || given === 'tree.log' || given === 'tree.lastRepotted' || given === 'tree.structure') return false;
+  if (given === undefined || given === 'date' || given === 'tree.log' || given === 'tree.lastRepotted' || given === 'tree.structure') return false;
   const [under, step] = given.split('.');
   return under !== 'operation' || shipped.operations[proposal.operation.op]!.parameters.includes(step!);
 };
@@ -45,19 +46,22 @@ test('whatever an unknown fact turns out to be, the verdict lies in the stated r
       const before = await advisor.assess(proposal);
       const { facts } = await judge(proposal);
       const { rules } = await residuals(proposal.operation.op, before.basis.species, shipped.species[before.basis.species]!.traits);
-      const open = [...reaching(lookedAt(rules), facts)].filter((id) => shipped.facts[id]?.ask !== undefined && ['unknown', 'estimated'].includes(facts.read(id).state) && (id === 'place.told' || mayTell(proposal, id)));
+      const open = [...reaching(lookedAt(rules), facts)].filter((id) => shipped.facts[id]?.ask !== undefined && ['unknown', 'estimated'].includes(facts.read(id).state) && (id === 'place.told' || id === 'asked.date' || mayTell(proposal, id)));
       fc.pre(open.length > 0);
       const id = open[pick % open.length]!;
       /* An estimate that is listed among the assumptions holds by being stated. */
       fc.pre(!before.assumed.some((each) => each.fact === id));
       let told: Proposal;
       if (id === 'place.told') told = { ...proposal, where } as unknown as Proposal;
+      else if (id === 'asked.date') told = { ...proposal, date: isoOf(dayOf('2024-01-01') + ((draws.next().value as number) % 700)) };
       else {
         const values = fc.sample(valueArbitrary(shipped.facts[id]!), { numRuns: 12, seed: draws.next().value as number }).filter((value) => within(value, facts.read(id).among));
         fc.pre(values.length > 0);
         told = set(proposal, shipped.facts[id]!.given!, values[0]);
       }
       const after = await advisor.assess(withAssumptions(told, before.assumed));
+      /* A phase seen where place and day make it all but impossible contradicts them, and the answer says so. */
+      fc.pre(!after.notices.some((notice) => notice.id === 'notice.sighting-far-from-model'));
       const shown = JSON.stringify({ told: id, from: before.range, to: after.range, by: after.findings.map((finding) => `${finding.rule} (${finding.fires})`), proposal: withAssumptions(told, before.assumed) });
       expect(severity(after.verdict), `verdict ${after.verdict} outside of the range ${shown}`).toBeGreaterThanOrEqual(severity(before.range[0] as never));
       expect(severity(after.verdict), `verdict ${after.verdict} outside of the range ${shown}`).toBeLessThanOrEqual(severity(before.range[1] as never));
