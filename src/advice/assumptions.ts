@@ -33,8 +33,8 @@ export const assumptionsOf = async (judged: Judged, judge: Judge, rules: readonl
     for (const buckets of residual.table?.buckets ?? []) {
       const fact = facts.read(buckets.fact);
       const word = knowledge.facts[buckets.fact];
-      if (fact.value !== undefined || word === undefined || word.type === 'number' || assumed.some((each) => each.fact === buckets.fact)) continue;
-      const lifts = (await answersTo(judge, word, Array.isArray(fact.among) ? (fact.among as readonly Value[]) : undefined)).filter((answer) => differs(answer, judged) && judged.settled);
+      if (fact.value !== undefined || word === undefined || (word.type === 'number' && word.tries === undefined) || assumed.some((each) => each.fact === buckets.fact)) continue;
+      const lifts = (await answersTo(judge, word, Array.isArray(fact.among) ? (fact.among as readonly Value[]) : undefined)).filter((answer) => judged.settled && answer.range.join() !== judged.range.join());
       if (lifts.length > 0) assumed.push({ fact: buckets.fact as Assumption['fact'], value: null, otherwise: lifts as unknown as Assumption['otherwise'] });
     }
   }

@@ -7,7 +7,7 @@ import type { Phase, SeasonTraits, Sighting, Standing } from '../season/calendar
 import type { climatesAt } from '../season/climatesAt.js';
 import type { Where } from '../season/climateShape.js';
 import { type Day, dayOf } from '../season/day.js';
-import { type SeasonOn, seasonFromSighting } from '../season/standing.js';
+import { type Range, type SeasonOn, seasonFromSighting } from '../season/standing.js';
 import type { KeptSeasons, SeasonOfDay } from '../season/keptSeasons.js';
 import type { Station } from '../season/station.js';
 
@@ -63,6 +63,9 @@ export interface Places {
   readonly seasons: KeptSeasons;
 }
 
+/** A day for what no day changes. */
+const anyDay: Day = 20_000;
+
 /** Facts ask for the same season over and over: it is looked up once. */
 const once = (season: Asked['season']): Asked['season'] => {
   const kept = new Map<string, SeasonOn | undefined>();
@@ -107,7 +110,8 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
   };
   const operation = knowledge.operations[proposal.operation.op]!;
   const day = proposal.date === undefined ? undefined : dayOf(proposal.date);
-  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, season: once(seasonsOf(seen)(day)), tried: new Map() };
+  const winterLowC = (): Range | undefined => places.seasons(climate, seasonal, day ?? anyDay, seen, 'outdoors')(day ?? anyDay).winterLowC;
+  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, season: once(seasonsOf(seen)(day)), winterLowC, tried: new Map() };
   const { phase: told, ...tree } = proposal.tree;
   const elsewhen: Proposal = { ...proposal, tree };
   const later = told === undefined || day === undefined ? seen : [...seen, { phase: told, day }];

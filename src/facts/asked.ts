@@ -2,7 +2,7 @@ import type { Knowledge, OperationWord, Trait, Value } from '../knowledge/knowle
 import type { Proposal } from '../contract/types.generated.js';
 import type { Climate } from '../season/climate.js';
 import type { Day } from '../season/day.js';
-import type { SeasonOn } from '../season/standing.js';
+import type { Range, SeasonOn } from '../season/standing.js';
 import type { FactValue } from './factValue.js';
 
 /** All that facts are worked out from: one proposal, its species and its season. */
@@ -16,6 +16,8 @@ export interface Asked {
   readonly climate: Climate;
   /** The season by a model or a sighting; a phase that is tried out takes the place of the one that is told. */
   readonly season: (phase: string | undefined, standing: string) => SeasonOn | undefined;
+  /** Usual lowest of a year at the place, whatever the day. */
+  readonly winterLowC: () => Range | undefined;
   /** Facts that are tried out: what if this were so? */
   readonly tried: ReadonlyMap<string, Value>;
 }

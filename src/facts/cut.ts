@@ -1,6 +1,6 @@
 import type { Value } from '../knowledge/knowledge.js';
 import { healingRate } from './healing.js';
-import type { Derive } from './asked.js';
+import type { Derive, Read } from './asked.js';
 import { type FactValue, known, unknown } from './factValue.js';
 import { sameSitting } from './logEntries.js';
 import { workOut } from './workOut.js';
@@ -26,11 +26,16 @@ const below: Derive = (read, asked) => {
 const untoldBelow = (fact: FactValue, leafless: boolean, noBuds: boolean): FactValue =>
   fact.value !== 'untold' ? fact : unknown(noBuds && !leafless ? ['foliage', 'bare'] : ['foliage', 'buds', 'bare']);
 
+/** Told that nothing green is left, and nothing of buds or young wood: none are taken to be there. */
+const bareByWord = (read: Read): FactValue | undefined =>
+  read('cut.foliageLeft').value === false && read('cut.woodAge').value === 'old' ? { state: 'assumed', value: 0, from: 'assumed' } : undefined;
+
 /** Facts of cuts and wounds. */
 export const cutFacts: Readonly<Record<string, Derive>> = {
+  'cut.nodesLeft': bareByWord,
   'cut.budsLeft': (read, asked) => {
     const nodes = read('cut.nodesLeft');
-    if (nodes.state !== 'known') return undefined;
+    if (nodes.state !== 'known') return bareByWord(read);
     const each = asked.traits['form.arrangement']?.is === 'opposite' ? 2 : asked.traits['form.arrangement']?.is === 'whorled' ? 3 : 1;
     return known((nodes.value as number) * each, 'worked-out');
   },

@@ -54,7 +54,7 @@ export const seasonFacts: Readonly<Record<string, Derive>> = {
   'place.told': (_, asked) => (asked.climate.quality === 'none' ? undefined : known(true, 'given')),
   'place.winterLowC': (read, asked) => {
     read('place.told');
-    return seasonFigure(asked.season(undefined, 'outdoors')?.winterLowC) ?? unknown();
+    return seasonFigure(asked.winterLowC()) ?? unknown();
   },
   'disease.inSeason': (read, asked) => {
     const risks = asked.traits['pruning.diseaseRisks']?.is as readonly string[] | undefined;

@@ -50,7 +50,8 @@ export const workFacts: Readonly<Record<string, Derive>> = {
   'aim.trunkGainMm': (read, asked) => {
     const aimed = asked.proposal.tree.aim?.trunkDiameterMm;
     const trunk = read('tree.trunkDiameterMm');
-    return aimed === undefined || trunk.value === undefined ? undefined : known(Math.max(0, aimed - (trunk.value as number)), 'worked-out');
+    if (aimed === undefined) return undefined;
+    return trunk.value === undefined ? unknown() : known(Math.max(0, aimed - (trunk.value as number)), 'worked-out');
   },
   'cuttings.rooting': (read) => {
     const traits = { softwood: 'softwood', 'semi-ripe': 'semiRipe', hardwood: 'hardwood', root: 'root' } as const;
