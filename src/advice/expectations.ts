@@ -16,7 +16,7 @@ export const expectationsOf = (asked: Asked, read: Read): Expect => {
   const width = operation.leavesWound && operation.parameters.includes('branchDiameterMm') ? (read('wound.widthMm').value as number | undefined) : undefined;
   if (width !== undefined) {
     const rate = healingRate(read, asked);
-    expect.closureYears = [years(width / (2 * rate.mostMm)), years(width / (2 * rate.leastMm))];
+    if (rate.leastMm > 0) expect.closureYears = [years(width / (2 * rate.mostMm)), years(width / (2 * rate.leastMm))];
   }
   const dieBack = traits['healing.dieBackMm']?.is as readonly [number, number] | undefined;
   if (dieBack !== undefined && ['cut-back', 'trunk-chop', 'remove-branch'].includes(operation.id)) expect.dieBackMm = [dieBack[0], dieBack[1]];

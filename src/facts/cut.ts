@@ -91,7 +91,7 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
     const width = read('wound.widthMm');
     if (width.value === undefined) return unknown();
     const rate = healingRate(read, asked);
-    return { state: width.state === 'known' ? rate.state : width.state, value: round(Math.min(200, (width.value as number) / (rate.leastMm + rate.mostMm))), from: 'worked-out' };
+    return { state: width.state === 'known' ? rate.state : width.state, value: rate.leastMm + rate.mostMm > 0 ? round(Math.min(200, (width.value as number) / (rate.leastMm + rate.mostMm))) : 200, from: 'worked-out' };
   },
   'wound.girthShare': (read, asked) => {
     if (asked.operation.id === 'strip-bark') {

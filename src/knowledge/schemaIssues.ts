@@ -23,8 +23,18 @@ export const pathOf = (pointer: string): readonly (string | number)[] =>
 export const shownPath = (path: readonly (string | number)[]): string =>
   path.reduce<string>((text, step) => (typeof step === 'number' ? `${text}[${step}]` : text === '' ? step : `${text}.${step}`), '');
 
+/** A value as it may be shown, whatever it is: `String` would call what the value brings along. */
+const written = (value: unknown): string => {
+  if (typeof value === 'string') return value;
+  try {
+    return JSON.stringify(value) ?? typeof value;
+  } catch {
+    return typeof value;
+  }
+};
+
 const short = (value: unknown): string => {
-  const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? String(value));
+  const text = written(value);
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 };
 
@@ -46,7 +56,7 @@ export const schemaIssues = (errors: readonly SchemaError[], file?: string): rea
   const seen = new Set<string>();
   const add = (code: IssueCode, path: readonly (string | number)[], message: string, more: Partial<Issue> = {}): void => {
     const shown = shownPath(path);
-    const key = `${code}|${shown}|${String(more.found)}`;
+    const key = `${code}|${shown}|${short(more.found)}`;
     if (seen.has(key)) return;
     seen.add(key);
     issues.push({ code, path: shown, message, ...more, ...(file === undefined ? {} : { file }) });

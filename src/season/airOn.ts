@@ -7,6 +7,9 @@ import type { Range, SeasonOn } from './seasonShape.js';
 
 type Air = Pick<SeasonOn, 'nightC' | 'coldNightC' | 'dayC' | 'winterLowC' | 'chillPortions'>;
 
+/** Where frost dates are told it freezes every winter, and somewhat lower than a first white morning, C. */
+const frostyC = -2;
+
 /** Temperatures of a day: its own reading where there is one, else the smoothed normals. */
 export const airOn = (calendar: Calendar, day: Day, seasonDay: number, sure: boolean, underCover: boolean): Air => {
   const place = calendar.climateYear;
@@ -17,7 +20,7 @@ export const airOn = (calendar: Calendar, day: Day, seasonDay: number, sure: boo
   const rough = calendar.climate.quality === 'frost-dates' ? 4 : 2;
   // Two frost dates and a latitude do not tell a mild winter from a hard one: the curve they give is a guess in its depth.
   const low = place.coldestMonthMinC - 8;
-  const winterLowC: Range = calendar.climate.quality === 'frost-dates' ? { value: low, atLeast: low - 25, atMost: low + 15, sure: false } : degrees(low, rough + 2);
+  const winterLowC: Range = calendar.climate.quality === 'frost-dates' ? { value: low, atLeast: low - 25, atMost: Math.min(low + 15, frostyC), sure: false } : degrees(low, rough + 2);
   // What a room or a glass house holds is not told by the air outside.
   if (underCover) return { winterLowC };
   const reading = calendar.climate.daily?.find((one) => dayOf(one.date) === day);

@@ -56,7 +56,8 @@ const warmRun = (values: readonly number[], limit: number): { readonly from: num
 
 /** Last day of growth of a temperate tree: the day before the first frost or before days fall under 11 h, whichever is earlier. */
 const temperateEnd = (place: ClimateYear): number | undefined => {
-  const frost = typeof place.frost === 'object' ? place.frost.first : undefined;
+  // A first frost after midwinter belongs to the winter that then ends.
+  const frost = typeof place.frost === 'object' ? (place.frost.first > place.frost.last ? place.frost.first : place.frost.first + daysInYear) : undefined;
   const ends = [frost, place.shortDays].filter((end) => end !== undefined);
   return ends.length === 0 ? undefined : Math.min(...ends);
 };
