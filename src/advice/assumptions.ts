@@ -1,5 +1,7 @@
 import type { Assessment } from '../contract/types.generated.js';
+import { liftable } from '../engine/liftable.js';
 import type { Residual } from '../engine/specialise.js';
+import { judgementOf } from '../engine/verdict.js';
 import type { Asked } from '../facts/asked.js';
 import type { Rule, Value } from '../knowledge/knowledge.js';
 import { type Answer, answersTo } from './answers.js';
@@ -28,14 +30,13 @@ export const assumptionsOf = async (judged: Judged, judge: Judge, rules: readonl
     const otherwise = answers.filter((answer) => differs(answer, judged) && !isAssumed(answer, fact.value));
     if (otherwise.length > 0) assumed.push({ fact: id as Assumption['fact'], value: (fact.value ?? null) as Assumption['value'], otherwise: otherwise as unknown as Assumption['otherwise'] });
   }
-  /* A fact that is not known and stands only in a reason to lift a rule is taken not to lift it. */
-  for (const { residual } of judged.fired) {
-    for (const buckets of residual.table?.buckets ?? []) {
-      const fact = facts.read(buckets.fact);
-      const word = knowledge.facts[buckets.fact];
-      if (fact.value !== undefined || word === undefined || (word.type === 'number' && word.tries === undefined) || assumed.some((each) => each.fact === buckets.fact)) continue;
-      const lifts = (await answersTo(judge, word, Array.isArray(fact.among) ? (fact.among as readonly Value[]) : undefined)).filter((answer) => judged.settled && answer.range.join() !== judged.range.join());
-      if (lifts.length > 0) assumed.push({ fact: buckets.fact as Assumption['fact'], value: null, otherwise: lifts as unknown as Assumption['otherwise'] });
+  /* A fact that is not known and stands only in a reason to lift a rule is taken not to lift it; without the rule the verdict would be this. */
+  for (const fired of judged.fired) {
+    if (fired.fires !== 'certainly') continue;
+    for (const id of await liftable(fired.residual, facts.read, knowledge.facts)) {
+      const { verdict, range } = judgementOf(judged.fired.filter((each) => each !== fired));
+      if (range.join() === judged.range.join() || assumed.some((each) => each.fact === id)) continue;
+      assumed.push({ fact: id as Assumption['fact'], value: null, otherwise: [{ verdict, range: [...range] }] as unknown as Assumption['otherwise'] });
     }
   }
   return assumed.sort((a, b) => (a.fact < b.fact ? -1 : 1));

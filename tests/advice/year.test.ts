@@ -82,7 +82,7 @@ describe('a garden turned round the globe', () => {
   it('goes through the same phases half a year later, and its operations through the same verdicts', async () => {
     const at = async (north: boolean): Promise<Year> => await advisor.year({
       tree: { species: 'acer-palmatum', ...strong },
-      where: { latitude: north ? zurich.latitude : -zurich.latitude, monthlyMinC: north ? [...zurich.minC] : rotated(zurich.minC), monthlyMaxC: north ? [...zurich.maxC] : rotated(zurich.maxC) },
+      where: { latitude: north ? zurich.latitude : -zurich.latitude, monthlyMinC: north ? [...zurich.minC] : rotated(zurich.minC), monthlyMaxC: north ? [...zurich.maxC] : rotated(zurich.maxC) } as unknown as NonNullable<YearQuestion['where']>,
       from: north ? '2026-01-01' : '2026-07-03',
       operations: [{ op: 'repot' }, { op: 'cut-back' }, { op: 'defoliate' }, { op: 'wire' }],
     });

@@ -6,7 +6,8 @@ import { shipped, stations } from '../shipped.js';
 
 test('four thousand questions asked at once get the answers that they get one after the other', async () => {
   /* Dated questions look a year ahead and cost most: one in eight. */
-  const drawn = fc.sample(plausibleProposal(shipped, stations), { numRuns: 1_000, seed: 4000 }).map((proposal, i) => {
+  const where = fc.constantFrom(...stations.slice(0, 40)).map((station) => ({ place: station.id }));
+  const drawn = fc.sample(plausibleProposal(shipped, stations, { where }), { numRuns: 1_000, seed: 4000 }).map((proposal, i) => {
     if (i % 8 === 0) return proposal;
     const { date: _, ...undated } = proposal;
     return undated;

@@ -56,7 +56,8 @@ const wrongWith = (on: SeasonOn, model: SeasonTraits['model'], refused: boolean)
     if (range !== undefined && range !== 'none' && (range.atLeast < 0 || range.atMost > 366)) faults.push(`${name} ${range.atLeast}..${range.atMost} is no count of days of a year`);
   }
   if (!Number.isFinite(on.plusMinusDays) || on.plusMinusDays < 0) faults.push(`plusMinusDays ${on.plusMinusDays}`);
-  if (on.dayLengthH !== undefined && !(on.dayLengthH >= 0 && on.dayLengthH <= 24)) faults.push(`${on.dayLengthH} hours of light`);
+  // To the second: sunrise and sunset come in milliseconds.
+  if (on.dayLengthH !== undefined && !(on.dayLengthH >= 0 && on.dayLengthH <= 24 + 1 / 3600)) faults.push(`${on.dayLengthH} hours of light`);
   if (refused !== (on.phase === undefined)) faults.push(refused ? `a phase ${on.phase ?? ''} in a year that was refused` : 'no phase');
   if (on.phase !== undefined && !allowedPhases(model).includes(on.phase)) faults.push(`phase ${on.phase} in a ${model} year`);
   if (on.among !== undefined && on.phase !== undefined && !on.among.includes(on.phase)) faults.push(`phase ${on.phase} is none of ${on.among.join()}`);
@@ -102,7 +103,13 @@ const faultsAt = (where: Where, tree: (typeof everyTree)[number], step: number):
   for (const fault of wrongWithYear(calendar, tree.traits, dayOf('2024-02-29'))) faults.add(fault);
   for (const fault of wrongWithYear(seasonCalendar(climate, tree.traits, dayOf('2026-09-15')), tree.traits, dayOf('2026-09-15'))) faults.add(fault);
   const refused = phasesOfYear(calendar).length === 0;
-  for (let day = start; day < start + 366; day += step) for (const fault of wrongWith(seasonOn(calendar, day), tree.traits.model, refused)) faults.add(`${isoOf(day)}: ${fault}`);
+  let growing = 0;
+  for (let day = start; day < start + 366; day += step) {
+    const on = seasonOn(calendar, day);
+    growing = Math.max(growing, on.growingDaysLeft?.value ?? 0);
+    for (const fault of wrongWith(on, tree.traits.model, refused)) faults.add(`${isoOf(day)}: ${fault}`);
+  }
+  if (!refused && growing === 0 && !calendar.notes.includes('no-summer-here')) faults.add('phases of growth, and no day of growth left on any day');
   for (const fault of wrongWith(seasonOn(calendar, dayOf('2024-02-29')), tree.traits.model, refused)) faults.add(`29 February: ${fault}`);
   for (const [name, value] of Object.entries(frostOfYear(calendar))) if (typeof value === 'number' && !isDate(isoOf(value))) faults.add(`frost ${name} is no date`);
   return [...faults].slice(0, 5).map((fault) => `${tree.id} at ${JSON.stringify(where)}: ${fault}`);
