@@ -14,7 +14,7 @@ type Assumption = Assessment['assumed'][number];
 const isAssumed = (answer: Answer, value: Value | undefined): boolean =>
   answer.value === value || (typeof value === 'number' && answer.value === undefined && value >= (answer.atLeast ?? -Infinity) && value < (answer.below ?? Infinity));
 
-const differs = (answer: Answer, judged: Judged): boolean => answer.verdict !== judged.verdict;
+const differs = (answer: Answer, judged: Judged): boolean => answer.verdict !== judged.verdict || answer.range.join() !== judged.range.join();
 
 /** Each fact that was assumed or estimated and on which the verdict turns, with what another value would bring. */
 export const assumptionsOf = async (judged: Judged, judge: Judge, rules: readonly Residual<Rule>[], { knowledge, operation }: Asked): Promise<readonly Assumption[]> => {

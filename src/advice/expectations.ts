@@ -7,7 +7,8 @@ type Expect = Assessment['expect'];
 
 const likely = { sure: 'sure', good: 'likely', fair: 'unsure', poor: 'unlikely', none: 'none' } as const;
 
-const years = (value: number): number => Math.round(value * 10) / 10;
+/** Years to a tenth; past two centuries nobody counts. */
+const years = (value: number): number => Math.round(Math.min(200, value) * 10) / 10;
 
 /** What to expect of the work: how long wounds stay open, how far wood dries back, when the tree is itself again, whether shoots come. */
 export const expectationsOf = (asked: Asked, read: Read): Expect => {

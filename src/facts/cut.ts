@@ -39,6 +39,12 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
     const each = asked.traits['form.arrangement']?.is === 'opposite' ? 2 : asked.traits['form.arrangement']?.is === 'whorled' ? 3 : 1;
     return known((nodes.value as number) * each, 'worked-out');
   },
+  /* On a tree that sheds its leaves no bud left is taken to mean that nothing else is. */
+  'cut.foliageLeft': (_, asked) => {
+    const { budsLeft, nodesLeft } = asked.proposal.operation;
+    const none = (budsLeft ?? nodesLeft) === 0 && asked.traits['form.leafHabit']?.is === 'deciduous';
+    return none ? { state: 'assumed', value: false, from: 'assumed' } : undefined;
+  },
   /* Told that nothing green is left, and not how old the wood is: old wood is taken. */
   'cut.woodAge': (read) => (read('cut.foliageLeft').value === false ? { state: 'assumed', value: 'old', from: 'assumed' } : undefined),
   'cut.below': (read, asked) => {

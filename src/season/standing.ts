@@ -65,8 +65,12 @@ export const seasonOn = (calendar: Calendar, day: Day): SeasonOn => {
   const underCover = calendar.standing !== 'outdoors' && calendar.standing !== 'cold-frame';
   if (place === undefined) {
     const seen = latestSighting(calendar, day, sightingHolds);
+    const bySight = seen === undefined ? { phaseFrom: 'none' as const, phaseSure: false } : seasonFromSighting(traits, seen.phase);
+    // What grows under cover may stop with the short days outside, wherever that is.
+    const left = underCover && 'growingDaysLeft' in bySight ? bySight.growingDaysLeft : undefined;
     return {
-      ...(seen ? seasonFromSighting(traits, seen.phase) : { phaseFrom: 'none' as const, phaseSure: false }),
+      ...bySight,
+      ...(left === undefined ? {} : { growingDaysLeft: estimate(left.value, 0, left.atMost) }),
       plusMinusDays: calendar.plusMinusDays, notes: calendar.notes,
     };
   }

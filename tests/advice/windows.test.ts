@@ -1,13 +1,16 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Assessment, Proposal } from '../../src/contract/types.generated.js';
+import type { Judge, Judged } from '../../src/advice/judge.js';
+import type { Prepared } from '../../src/advice/prepare.js';
+import { windowsOf } from '../../src/advice/windows.js';
 import type { VerdictOnly } from '../../src/advisor.js';
+import type { Assessment, Proposal } from '../../src/contract/types.generated.js';
 import { severity } from '../../src/engine/verdict.js';
 import type { Verdict } from '../../src/knowledge/knowledge.js';
 import { dayOf, isoOf } from '../../src/season/day.js';
 import { cases } from '../laws/cases.js';
-import { plausibleProposal } from '../laws/plausibleProposal.js';
+import { dateArbitrary, plausibleProposal, whereArbitrary } from '../laws/plausibleProposal.js';
 import { advisor, root, shipped, stations } from '../shipped.js';
 
 /* Law 8: windows agree with asking day by day. */
@@ -100,9 +103,19 @@ describe('windows of the known cases', () => {
   }, 120_000);
 });
 
+/** Strong trees and work in its usual way: for these most often a better day comes. */
+const sound = fc.record({
+  species: fc.constantFrom(...Object.values(shipped.species).filter((each) => each.rank === 'taxon').map((each) => each.id)),
+  operation: fc.constantFrom(...Object.values(shipped.operations).flatMap(({ id, usual }) => usual.map((set) => ({ op: id, ...set })))),
+  phase: fc.option(fc.constantFrom('bud-swell', 'bud-burst', 'leafing-out', 'extending', 'turning'), { nil: undefined }),
+  date: dateArbitrary,
+  where: whereArbitrary(stations),
+}).map(({ species, operation, phase, date, where }) =>
+  ({ tree: { species, vigour: 'strong', health: 'sound', rootState: 'sound', ...(phase === undefined ? {} : { phase }) }, operation, date, where }) as unknown as Proposal);
+
 describe('windows of any proposal', () => {
   it('agree with asking anew on days picked at random and on the days beside their ends, also where a phase was told', async () => {
-    const drawn = plausibleProposal(shipped, stations).filter((proposal) => proposal.date !== undefined);
+    const drawn = fc.oneof(plausibleProposal(shipped, stations).filter((proposal) => proposal.date !== undefined), sound);
     await fc.assert(
       fc.asyncProperty(drawn, fc.array(fc.integer({ min: 1, max: daysAhead }), { minLength: 4, maxLength: 4 }), async (proposal, ahead) => {
         expect(await faultsOf(proposal, (today) => ahead.map((days) => today + days))).toEqual([]);
@@ -110,6 +123,17 @@ describe('windows of any proposal', () => {
       { numRuns: cases(100) },
     );
   }, 600_000);
+
+  it('take what the tree shows today as the start of its year: told early, the better days come early, and as they would to one who wrote it down', async () => {
+    let moved = 0;
+    for (const op of ['repot', 'wire', 'cut-back', 'defoliate', 'graft', 'cutting', 'air-layer', 'trim-roots', 'sow'].filter((each) => shipped.operations[each] !== undefined)) {
+      const proposal = (phase: string | undefined) => ({ tree: { species: 'acer-palmatum', vigour: 'strong', health: 'sound', ...(phase === undefined ? {} : { phase }) }, operation: { op, ...shipped.operations[op]!.usual[0] }, date: '2026-03-10', where: { place: 'koeln-cologne-germany' } }) as unknown as Proposal;
+      expect(await faultsOf(proposal('leafing-out'), (today) => Array.from({ length: 60 }, (_, i) => today + 1 + 3 * i)), op).toEqual([]);
+      const ends = async (phase: string | undefined): Promise<string> => JSON.stringify((await advisor.assess(proposal(phase))).windows.map(({ from, to }) => [from, to]));
+      if (await ends('leafing-out') !== await ends(undefined)) moved += 1;
+    }
+    expect(moved).toBeGreaterThanOrEqual(2);
+  }, 60_000);
 
   it('would not agree if they said another verdict: a window turned round is a fault', async () => {
     for (const { proposal } of dated) {
@@ -124,5 +148,31 @@ describe('windows of any proposal', () => {
       return;
     }
     expect.fail('no case has a window');
+  });
+});
+
+describe('windows of an invented judge', () => {
+  const today = dayOf('2026-01-01');
+  const windowsBy = async (judged: Pick<Judged, 'verdict' | 'settled'>, on: (ahead: number) => Pick<Judged, 'verdict' | 'range'>): Promise<readonly Window[]> =>
+    await windowsOf(judged as Judged, { on: async (day: number) => on(day - today) } as unknown as Judge, { asked: { day: today, proposal: { tree: {} }, climate: { plusMinusDays: 12 } }, on: () => ({ season: () => undefined }) } as unknown as Prepared);
+  const plain = (verdict: Verdict): Pick<Judged, 'verdict' | 'range'> => ({ verdict, range: [verdict, verdict] });
+
+  it('are the four that are best and soonest, of however many there are', async () => {
+    const found = await windowsBy({ verdict: 'advise-against', settled: true }, (ahead) => plain(ahead % 40 < 10 ? 'risky' : ahead > 100 && ahead % 40 < 20 ? 'allowed' : 'advise-against'));
+    expect(found.map(({ from, verdict }) => [dayOf(from) - today, verdict])).toEqual([[130, 'allowed'], [170, 'allowed'], [210, 'allowed'], [250, 'allowed']]);
+    const few = await windowsBy({ verdict: 'advise-against', settled: true }, (ahead) => plain(ahead % 100 < 10 ? 'risky' : ahead >= 300 && ahead <= 320 ? 'allowed' : 'advise-against'));
+    expect(few.map(({ from, to, verdict }) => [dayOf(from) - today, dayOf(to) - today, verdict])).toEqual([[310, 320, 'allowed'], [1, 9, 'risky'], [100, 109, 'risky'], [200, 209, 'risky']]);
+  });
+
+  it('hold no day that could still turn out as bad as today, and none where nothing is better', async () => {
+    const open: Pick<Judged, 'verdict' | 'range'> = { verdict: 'risky', range: ['allowed', 'advise-against'] };
+    expect(await windowsBy({ verdict: 'advise-against', settled: true }, () => open)).toEqual([]);
+    expect(await windowsBy({ verdict: 'risky', settled: false }, () => plain('risky'))).toEqual([]);
+    expect(await windowsBy({ verdict: 'allowed', settled: true }, () => plain('allowed'))).toEqual([]);
+  });
+
+  it('reach fourteen months ahead and no farther', async () => {
+    const [window] = await windowsBy({ verdict: 'risky', settled: true }, () => plain('allowed'));
+    expect([dayOf(window!.from) - today, dayOf(window!.to) - today, window!.plusMinusDays]).toEqual([1, daysAhead, 12]);
   });
 });

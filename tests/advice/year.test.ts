@@ -15,6 +15,7 @@ const questions: Readonly<Record<string, YearQuestion>> = {
   'a beech south of the equator': { tree: { species: 'fagus-sylvatica', ...strong, log: [{ op: 'repot', date: '2025-08-20' }] }, where: { place: 'dunedin-new-zealand' }, from: '2025-07-01' },
   'a fig tree in the tropics': { tree: { species: 'ficus-microcarpa', ...strong }, where: { place: 'phuket-thailand' }, from: '2026-03-15' },
   'an olive that is known by latitude alone': { tree: { species: 'olea-europaea' }, where: { latitude: -34 }, from: '2026-06-10' },
+  'a hornbeam that is known by latitude alone': { tree: { species: 'carpinus-betulus', health: 'sound' }, where: { latitude: 47 }, from: '2026-01-01' },
   'a juniper whose place is not told': { tree: { species: 'juniperus-chinensis', vigour: 'weak' }, from: '2026-01-01' },
   'an elm in a greenhouse': { tree: { species: 'ulmus-parvifolia', ...strong, standing: 'greenhouse' }, where: { place: 'edinburgh-united-kingdom' }, from: '2026-01-01' },
 };
@@ -52,10 +53,10 @@ describe.each(Object.keys(questions))('a year of %s', (name) => {
   it('gives the verdict that asking on that day gives', async () => {
     const year = years.get(name)!;
     const { tree, where } = questions[name]!;
-    /* Every third operation; the ends of three runs of each, where a mistake of a day would show, and a day between. */
-    for (const [i, { label, operation, runs }] of year.operations.entries()) {
-      if (i % 3 !== 0) continue;
-      const step = Math.max(1, Math.floor(runs.length / 3));
+    /* The ends of some runs of each, where a mistake of a day would show, and a day between. */
+    for (const { label, operation, runs } of year.operations) {
+      /* By latitude alone much hangs on estimates, and a verdict is settled on one day and not on the next: there every run is looked at. */
+      const step = name.includes('hornbeam') ? 1 : Math.max(1, Math.floor(runs.length / 3));
       for (const run of runs.filter((_, j) => j % step === 0)) {
         for (const day of new Set([dayOf(run.from), Math.floor((dayOf(run.from) + dayOf(run.to)) / 2), dayOf(run.to)])) {
           const fresh = await advisor.verdict({ tree, operation, date: isoOf(day), ...(where === undefined ? {} : { where }) });

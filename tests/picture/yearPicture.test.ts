@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { message } from '../../src/advice/message.js';
 import type { Year } from '../../src/advice/year.js';
 import { dayOf, isoOf } from '../../src/season/day.js';
+import { element } from '../../src/picture/svg.js';
 import { yearPicture } from '../../src/picture/yearPicture.js';
 import { advisor, shipped } from '../shipped.js';
 
@@ -190,6 +191,10 @@ describe('a picture of an invented year', () => {
     expect(svg.children[0]!.text).toContain('A <maple> & "friend"');
     const texts = all(svg).map((element) => element.text).join('\n');
     for (const text of ['Tom & <Jerry> "station"', 'Repot <deep> & often', 'roots < leaves & "more"']) expect(texts).toContain(text);
+  });
+
+  it('escapes what stands in an attribute too', () => {
+    expect(readXml(element('rect', { 'data-of': 'a < b & "c"' })).attributes['data-of']).toBe('a < b & "c"');
   });
 
   it('draws a run of 365 days over the full width of the days, and its phase too', () => {

@@ -1,0 +1,242 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Assessment, Proposal } from '../../src/contract/types.generated.js';
+import { strengthOf } from '../../src/advice/findings.js';
+import { severity } from '../../src/engine/verdict.js';
+import type { SourceWord, Verdict } from '../../src/knowledge/knowledge.js';
+import { cases } from '../laws/cases.js';
+import { judgeWith } from '../laws/judged.js';
+import { plausibleProposal } from '../laws/plausibleProposal.js';
+import { advisor, shipped, stations } from '../shipped.js';
+
+/* Law 3: a stated change is true, and so is every other verdict that an assessment states: asking again gives it. */
+
+const judge = judgeWith(shipped, stations);
+const places = fc.constantFrom(...stations.slice(0, 60)).map((station) => ({ place: station.id }));
+const proposals = plausibleProposal(shipped, stations, { where: places });
+
+const set = (proposal: Proposal, path: string, value: unknown): Proposal => {
+  const [under, ...steps] = path.split('.');
+  const put = (at: unknown, left: readonly string[]): unknown => (left.length === 0 ? value : { ...(at as object | undefined), [left[0]!]: put((at as Readonly<Record<string, unknown>> | undefined)?.[left[0]!], left.slice(1)) });
+  return { ...proposal, [under!]: put(proposal[under as keyof Proposal], steps) } as Proposal;
+};
+
+const tellable = (fact: string): string | undefined => {
+  const given = shipped.facts[fact]?.given;
+  return given === undefined || ['where', 'date', 'tree.log', 'tree.lastRepotted', 'tree.structure', 'where.region'].includes(given) ? undefined : given;
+};
+
+type Answer = Assessment['questions'][number]['answers'][number];
+
+/** A value that an answer speaks of: its own, or one of its stretch of numbers. */
+const valueOf = (fact: string, { value, atLeast, below }: Answer): unknown => {
+  if (value !== undefined) return value;
+  const { tries, bounds } = shipped.facts[fact]!;
+  return tries?.find((each) => each >= (atLeast ?? -Infinity) && each < (below ?? Infinity)) ?? atLeast ?? bounds?.[0];
+};
+
+describe('whatever is asked of any tree', () => {
+  test('no more than five questions are asked, none where all is settled, and none twice', async () => {
+    let asked = 0;
+    await fc.assert(fc.asyncProperty(proposals, async (proposal) => {
+      const { settled, questions } = await advisor.assess(proposal);
+      if (settled) expect(questions).toEqual([]);
+      expect(questions.length).toBeLessThanOrEqual(5);
+      expect(new Set(questions.map((question) => question.fact)).size).toBe(questions.length);
+      for (const question of questions) expect(question.ask.text).toMatch(/\?/);
+      asked += questions.length;
+    }), { numRuns: cases(300) });
+    expect(asked).toBeGreaterThan(0);
+  }, 300_000);
+
+  test('each answer to a question brings the verdict that it says', async () => {
+    let told = 0;
+    await fc.assert(fc.asyncProperty(proposals, async (proposal) => {
+      for (const { fact, answers } of (await advisor.assess(proposal)).questions) {
+        const given = tellable(fact);
+        if (given === undefined) continue;
+        for (const answer of answers) {
+          const again = await judge(set(proposal, given, valueOf(fact, answer)));
+          expect(again.verdict, `${fact} ${JSON.stringify(answer)}`).toBe(answer.verdict);
+          told += 1;
+        }
+      }
+    }), { numRuns: cases(300) });
+    expect(told).toBeGreaterThan(100);
+  }, 300_000);
+
+  test('what an assumption would bring otherwise is what it brings when it is told', async () => {
+    let told = 0;
+    await fc.assert(fc.asyncProperty(proposals, async (proposal) => {
+      for (const { fact, value, otherwise } of (await advisor.assess(proposal)).assumed) {
+        const given = tellable(fact);
+        if (given === undefined) continue;
+        for (const answer of otherwise) {
+          const other = valueOf(fact, answer);
+          expect(other).not.toBe(value);
+          const again = await judge(set(proposal, given, other));
+          expect(again.verdict, `${fact} ${JSON.stringify(answer)}`).toBe(answer.verdict);
+          told += 1;
+        }
+      }
+    }), { numRuns: cases(300) });
+    expect(told).toBeGreaterThan(100);
+  }, 300_000);
+
+  test('an alternative is better than what was asked, and stays so when it is asked itself', async () => {
+    let offered = 0;
+    await fc.assert(fc.asyncProperty(proposals, async (proposal) => {
+      const { verdict, alternatives, prunings } = await advisor.assess(proposal);
+      expect(alternatives.length).toBeLessThanOrEqual(3);
+      for (const each of alternatives) {
+        expect(severity(each.verdict as Verdict)).toBeLessThan(severity(verdict as Verdict));
+        expect((await judge({ ...proposal, operation: each.operation })).verdict).toBe(each.verdict);
+        offered += 1;
+      }
+      for (const each of prunings) expect((await judge({ ...proposal, operation: each.operation })).verdict).toBe(each.verdict);
+    }), { numRuns: cases(300) });
+    expect(offered).toBeGreaterThan(20);
+  }, 300_000);
+
+  test('a stated change gives the stated verdict, which is better', async () => {
+    let offered = 0;
+    await fc.assert(fc.asyncProperty(proposals, async (proposal) => {
+      const { verdict, changes } = await advisor.assess(proposal);
+      for (const { patch, verdict: stated } of changes as readonly { readonly patch: { readonly operation?: object; readonly date?: string }; readonly verdict: Verdict }[]) {
+        expect(severity(stated)).toBeLessThan(severity(verdict as Verdict));
+        /* A phase that was seen today is a sighting of today on another day. */
+        if (patch.date !== undefined && proposal.tree.phase !== undefined) continue;
+        const again = { ...proposal, ...(patch.date === undefined ? {} : { date: patch.date }), operation: { ...proposal.operation, ...patch.operation } };
+        expect((await judge(again)).verdict, JSON.stringify(patch)).toBe(stated);
+        offered += 1;
+      }
+    }), { numRuns: cases(300) });
+    expect(offered).toBeGreaterThan(20);
+  }, 300_000);
+
+  test('findings stand worst first, each names its facts and a source, and its words are filled in', async () => {
+    let seen = 0;
+    await fc.assert(fc.asyncProperty(proposals, async (proposal) => {
+      const { findings, summary } = await advisor.assess(proposal);
+      const order = findings.map((finding) => [finding.fires === 'certainly' ? 0 : 1, -severity(finding.verdict)] as const);
+      expect(order).toEqual([...order].sort(([a, b], [c, d]) => a - c || b - d));
+      for (const finding of findings) {
+        expect(finding.sources.length, finding.rule).toBeGreaterThan(0);
+        expect(finding.title.text + finding.because.text, finding.rule).not.toMatch(/[{}]|undefined|NaN|\[object/);
+        seen += 1;
+      }
+      expect(summary.text).not.toMatch(/[{}]|undefined|NaN/);
+      expect(summary.text).not.toBe('');
+    }), { numRuns: cases(300) });
+    expect(seen).toBeGreaterThan(100);
+  }, 300_000);
+
+  test('what is to be done after has dates in order where the day is known, and names an operation that there is', async () => {
+    await fc.assert(fc.asyncProperty(proposals, async (proposal) => {
+      const { after } = await advisor.assess(proposal);
+      for (const each of after) {
+        expect(each.do.text).not.toMatch(/[{}]/);
+        expect(each.from === undefined).toBe(proposal.date === undefined);
+        if (each.from !== undefined) {
+          expect(each.from >= proposal.date!).toBe(true);
+          expect(each.to! >= each.from).toBe(true);
+        }
+        if (each.operation !== undefined) expect(shipped.operations[each.operation.op]).toBeDefined();
+      }
+    }), { numRuns: cases(300) });
+  }, 300_000);
+});
+
+describe('what follows work', () => {
+  const after = async (operation: Readonly<Record<string, unknown>>, species = 'acer-palmatum', date = '2026-03-20'): Promise<readonly string[]> =>
+    (await advisor.assess({ tree: { species }, operation, date, where: { latitude: 51, longitude: 3.7 } })).after.map((each) => `${each.do.id} ${each.from}`);
+
+  test('a stub is to be cleaned', async () => {
+    expect(await after({ op: 'remove-branch', finish: 'stub' })).toContain('after.clean-the-stub 2026-09-16');
+    expect((await after({ op: 'remove-branch', finish: 'collar' })).join()).not.toMatch(/clean-the-stub/);
+  });
+
+  test('wire is to be looked at, the sooner the sooner it marks', async () => {
+    expect(await after({ op: 'wire', bend: 'gentle' })).toContain('after.check-the-wire 2026-04-03');
+  });
+
+  test('cut roots are sheltered from the very day', async () => {
+    expect(await after({ op: 'repot' })).toContain('after.shelter-after-roots 2026-03-20');
+  });
+
+  test('cut roots of a succulent are kept dry, those of a maple are not', async () => {
+    expect((await after({ op: 'repot' }, 'adenium-obesum')).join()).toMatch(/keep-roots-dry/);
+    expect((await after({ op: 'repot' })).join()).not.toMatch(/keep-roots-dry/);
+  });
+});
+
+describe('what to expect', () => {
+  const expected = async (operation: Readonly<Record<string, unknown>>, tree: Readonly<Record<string, unknown>> = {}): Promise<Assessment['expect']> => (await advisor.assess({ tree: { species: 'acer-palmatum', ...tree }, operation })).expect;
+
+  test('a wider wound or a weaker tree takes longer at both ends', async () => {
+    const years = async (branchDiameterMm: number, vigour: string): Promise<readonly number[]> => (await expected({ op: 'remove-branch', branchDiameterMm }, { vigour })).closureYears!;
+    for (const [sooner, later] of [[await years(10, 'steady'), await years(20, 'steady')], [await years(20, 'strong'), await years(20, 'weak')]] as const) {
+      expect(later[0]!).toBeGreaterThan(sooner[0]!);
+      expect(later[1]!).toBeGreaterThan(sooner[1]!);
+      expect(sooner[1]!).toBeGreaterThanOrEqual(sooner[0]!);
+    }
+  });
+
+  test('hard work takes longer to get over than light work', async () => {
+    const weeks = async (rootsRemoved: number): Promise<number> => (await expected({ op: 'repot', rootsRemoved, soilRemoved: 'some' })).recoveryWeeks![1]!;
+    expect(await weeks(0.5)).toBeGreaterThan(await weeks(0.1));
+  });
+
+  test('shoots are sure from foliage, and not to be expected from the bare wood of a pine', async () => {
+    expect((await expected({ op: 'cut-back', foliageLeft: true })).backBudding).toBe('sure');
+    expect((await advisor.assess({ tree: { species: 'pinus-thunbergii' }, operation: { op: 'cut-back', foliageLeft: false, woodAge: 'old' } })).expect.backBudding).toBe('none');
+  });
+
+  test('work that leaves no wound says nothing of closing', async () => {
+    expect((await expected({ op: 'feed' })).closureYears).toBeUndefined();
+  });
+});
+
+describe('strength follows evidence', () => {
+  const source = (from: SourceWord['from'], grade: SourceWord['grade'], studied: string): SourceWord => ({ id: 'x', title: 'An invented source', from, grade, studied });
+
+  test('measured and published on trees in pots is strong', () => {
+    expect(strengthOf([source('read', 'journal', 'container')])).toBe('strong');
+  });
+
+  test('measured in another setting is one step lower', () => {
+    for (const studied of ['forest', 'landscape', 'nursery', 'orchard']) expect(strengthOf([source('read', 'journal', studied)])).toBe('fair');
+  });
+
+  test('several handbooks that agree are fair, one alone is weak', () => {
+    const handbook = source('read', 'extension', 'container');
+    expect(strengthOf([handbook, handbook])).toBe('fair');
+    expect(strengthOf([handbook])).toBe('weak');
+  });
+
+  test('practice, and what is recalled, is weak', () => {
+    expect(strengthOf([source('practice', 'practice', 'practice')])).toBe('weak');
+    expect(strengthOf([source('memory', 'journal', 'container')])).toBe('weak');
+    expect(strengthOf([])).toBe('weak');
+  });
+});
+
+describe('sources that disagree', () => {
+  const disputed = Object.values(shipped.species).flatMap((species) => Object.entries(species.traits).filter(([, trait]) => trait.either !== undefined).map(([name]) => ({ species: species.id, name })));
+
+  test('are told of in the finding, and nobody is asked', async () => {
+    expect(disputed.length).toBeGreaterThan(0);
+    let said = 0;
+    for (const { species, name } of disputed.slice(0, 40)) {
+      for (const op of Object.keys(shipped.operations)) {
+        const { rules } = await advisor.verdict({ tree: { species }, operation: { op } });
+        if (rules.length === 0) continue;
+        const { findings, questions } = await advisor.assess({ tree: { species }, operation: { op } });
+        expect(questions.map((question) => question.fact as string)).not.toContain(`species.${name}`);
+        said += findings.filter((finding) => (finding.disputed as readonly string[] | undefined)?.includes(`species.${name}`) === true).length;
+        if (said > 3) return;
+      }
+    }
+    expect(said).toBeGreaterThan(0);
+  }, 120_000);
+});
