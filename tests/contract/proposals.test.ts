@@ -97,7 +97,7 @@ test.each([
   ['a log entry of the last month there is', { tree: { species: 'juniperus-chinensis', log: [{ op: 'repot', date: '9999-12' }] }, operation: { op: 'repot' }, date: '2026-04-02' }],
   ['a day at the end of all calendars', { tree: { species: 'juniperus-chinensis' }, operation: { op: 'repot' }, date: '9999-12-31', where: { latitude: 51 } }],
   ['a day at the beginning of all calendars', { tree: { species: 'juniperus-chinensis' }, operation: { op: 'repot' }, date: '0000-01-01', where: { latitude: 51 } }],
-  ['a wound that never closes', { tree: { species: 'juniperus-chinensis', traits: { 'healing.ingrowthMm': [0, 0] } }, operation: { op: 'remove-branch', branchDiameterMm: 20 } }],
+  ['a wound that never closes', { tree: { species: 'juniperus-chinensis', traits: { 'healing.ingrowthMm': [0.05, 0.05] } }, operation: { op: 'remove-branch', branchDiameterMm: 20 } }],
   ['an elevation and a region alone', { tree: { species: 'juniperus-chinensis' }, operation: { op: 'repot' }, date: '2026-04-02', where: { elevationM: 6000, region: 'GB' } }],
   ['a pole', { tree: { species: 'juniperus-chinensis' }, operation: { op: 'repot' }, date: '2026-04-02', where: { latitude: 90, longitude: 180 } }],
 ])('%s is answered', async (_, proposal) => {
