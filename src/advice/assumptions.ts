@@ -30,14 +30,16 @@ export const assumptionsOf = async (judged: Judged, judge: Judge, rules: readonl
     const otherwise = answers.filter((answer) => differs(answer, judged) && !isAssumed(answer, fact.value));
     if (otherwise.length > 0) assumed.push({ fact: id as Assumption['fact'], value: (fact.value ?? null) as Assumption['value'], otherwise: otherwise as unknown as Assumption['otherwise'] });
   }
-  /* A fact that is not known and stands only in a reason to lift a rule is taken not to lift it; without the rule the verdict would be this. */
+  /* A fact that is not known and stands only in a reason to lift a rule is taken not to lift it; without the rules that it could lift the verdict would be this. */
+  const lifts = new Map<string, Set<(typeof judged.fired)[number]>>();
   for (const fired of judged.fired) {
     if (fired.fires !== 'certainly') continue;
-    for (const id of await liftable(fired.residual, facts.read, knowledge.facts)) {
-      const { verdict, range } = judgementOf(judged.fired.filter((each) => each !== fired));
-      if (range.join() === judged.range.join() || assumed.some((each) => each.fact === id)) continue;
-      assumed.push({ fact: id as Assumption['fact'], value: null, otherwise: [{ verdict, range: [...range] }] as unknown as Assumption['otherwise'] });
-    }
+    for (const id of await liftable(fired.residual, facts.read, knowledge.facts)) lifts.set(id, (lifts.get(id) ?? new Set()).add(fired));
+  }
+  for (const [id, lifted] of lifts) {
+    const { verdict, range } = judgementOf(judged.fired.filter((each) => !lifted.has(each)));
+    if (range.join() === judged.range.join() || assumed.some((each) => each.fact === id)) continue;
+    assumed.push({ fact: id as Assumption['fact'], value: null, otherwise: [{ verdict, range: [...range] }] as unknown as Assumption['otherwise'] });
   }
   return assumed.sort((a, b) => (a.fact < b.fact ? -1 : 1));
 };

@@ -7,7 +7,7 @@ import { shipped, stations } from '../shipped.js';
 test('four thousand questions asked at once get the answers that they get one after the other', async () => {
   /* Dated questions look a year ahead and cost most: one in eight. */
   const where = fc.constantFrom(...stations.slice(0, 40)).map((station) => ({ place: station.id }));
-  const drawn = fc.sample(plausibleProposal(shipped, stations, { where }), { numRuns: 1_000, seed: 4000 }).map((proposal, i) => {
+  const drawn = fc.sample(plausibleProposal(shipped, stations, { where, told: 5 }), { numRuns: 1_000, seed: 4000 }).map((proposal, i) => {
     if (i % 8 === 0) return proposal;
     const { date: _, ...undated } = proposal;
     return undated;

@@ -78,6 +78,10 @@ test('a value that cannot be turned into text is refused like any other', async 
   }
 });
 
+test('a wound that never closes is refused, or answered without a year', async () => {
+  for (const most of [0, 5e-324]) await answered({ tree: { species: 'juniperus-chinensis', traits: { 'healing.ingrowthMm': [0, most] } }, operation: { op: 'remove-branch', branchDiameterMm: 20 } });
+});
+
 test('what is no JSON at all is refused in the same way', async () => {
   for (const value of [undefined, () => 1, Symbol('x'), 10n, Number.NaN, new Date(0), new Map([['tree', 1]]), Object.create(null)]) expect(await answered(value)).toBe('refused');
 });

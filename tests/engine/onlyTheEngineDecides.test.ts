@@ -1,28 +1,40 @@
-import { beforeEach, expect, test, vi } from 'vitest';
-import { createAdvisor } from '../../src/advisor.js';
-import { newFolds, specialise } from '../../src/engine/specialise.js';
+import { afterAll, beforeAll, beforeEach, expect, test, vi } from 'vitest';
 import { shipped, stations } from '../shipped.js';
 
 /* json-rules-engine evaluates, and no other code in src/ decides whether a condition holds: with an engine that says always no (or always yes) every verdict follows it. */
 
-const says = vi.hoisted(() => ({ answer: 'real' as 'real' | 'no' | 'yes', runs: 0 }));
+const says = { answer: 'real' as 'real' | 'no' | 'yes', runs: 0 };
 
-vi.mock('json-rules-engine', async (original) => {
-  const real = await original<typeof import('json-rules-engine')>();
-  class Stubbed extends real.Engine {
-    readonly names: string[] = [];
-    override addRule(rule: never): this {
-      this.names.push((rule as { readonly name: string }).name);
-      return super.addRule(rule) as this;
+let createAdvisor: (typeof import('../../src/advisor.js'))['createAdvisor'];
+let specialise: (typeof import('../../src/engine/specialise.js'))['specialise'];
+let newFolds: (typeof import('../../src/engine/specialise.js'))['newFolds'];
+
+beforeAll(async () => {
+  vi.doMock('json-rules-engine', async (original) => {
+    const real = await original<typeof import('json-rules-engine')>();
+    class Stubbed extends real.Engine {
+      readonly names: string[] = [];
+      override addRule(rule: never): this {
+        this.names.push((rule as { readonly name: string }).name);
+        return super.addRule(rule) as this;
+      }
+      override async run(facts?: Record<string, unknown>): Promise<never> {
+        says.runs += 1;
+        if (says.answer === 'real') return (await super.run(facts)) as never;
+        const results = this.names.map((name) => ({ name, result: says.answer === 'yes', conditions: {} }));
+        return (says.answer === 'yes' ? { results, failureResults: [], events: [], failureEvents: [] } : { results: [], failureResults: [], events: [], failureEvents: [] }) as never;
+      }
     }
-    override async run(facts?: Record<string, unknown>): Promise<never> {
-      says.runs += 1;
-      if (says.answer === 'real') return (await super.run(facts)) as never;
-      const results = this.names.map((name) => ({ name, result: says.answer === 'yes', conditions: {} }));
-      return (says.answer === 'yes' ? { results, failureResults: [], events: [], failureEvents: [] } : { results: [], failureResults: [], events: [], failureEvents: [] }) as never;
-    }
-  }
-  return { ...real, Engine: Stubbed };
+    return { ...real, Engine: Stubbed };
+  });
+  vi.resetModules();
+  ({ createAdvisor } = await import('../../src/advisor.js'));
+  ({ specialise, newFolds } = await import('../../src/engine/specialise.js'));
+});
+
+afterAll(() => {
+  vi.doUnmock('json-rules-engine');
+  vi.resetModules();
 });
 
 beforeEach(() => {

@@ -59,6 +59,10 @@ const checkFile = (file: YamlFile, schema: string): readonly Issue[] => {
 const withWhen = <Entry extends { readonly when?: unknown }>(entries: Readonly<Record<string, Entry>>): Readonly<Record<string, Entry>> =>
   Object.fromEntries(Object.entries(entries).map(([id, entry]) => [id, { when: [], ...entry }]));
 
+/** The entries of a file that is a list; none where it is anything else, which its schema says. */
+const listIn = (file: YamlFile | undefined): readonly Readonly<Record<string, unknown>>[] =>
+  Array.isArray(file?.data) ? (file.data as readonly unknown[]).filter((entry): entry is Readonly<Record<string, unknown>> => typeof entry === 'object' && entry !== null) : [];
+
 /** Reads a folder of knowledge (species/, rules/, shared/) with all that is wrong in it; throws nothing but on a folder that is not there. */
 export const readParts = (root: string, version = '0.0.0'): ReadKnowledge => {
   if (!existsSync(join(root, 'shared'))) throw new SparebudError([{ code: 'missing', path: root, message: `no knowledge in ${root}: it has no folder \`shared\``, help: 'name a folder that holds species/, rules/ and shared/' }]);
@@ -97,11 +101,11 @@ export const readParts = (root: string, version = '0.0.0'): ReadKnowledge => {
     sources: readEntries<SourceWord>(shared.get('sources')),
     species,
     rules,
-    alerts: ((shared.get('alerts')?.data ?? []) as readonly (Omit<Alert, 'sources'> & { readonly source?: string; readonly sources?: readonly string[] })[]).map(({ source, ...alert }) => ({ ...alert, sources: alert.sources ?? (source === undefined ? [] : [source]) })),
+    alerts: (listIn(shared.get('alerts')) as readonly (Omit<Alert, 'sources'> & { readonly source?: string; readonly sources?: readonly string[] })[]).map(({ source, ...alert }) => ({ ...alert, sources: alert.sources ?? (source === undefined ? [] : [source]) })),
     cautions: withWhen(readEntries<Caution>(shared.get('cautions'))),
     followUps: withWhen(readEntries<FollowUp>(shared.get('following'))),
     growing: (shared.get('growing')?.data ?? {}) as Growing,
-    renames: (shared.get('renames')?.data ?? []) as Parts['renames'],
+    renames: listIn(shared.get('renames')) as Parts['renames'],
     wording: (shared.get('wording/en')?.data ?? {}) as Parts['wording'],
   };
   if (issues.length === 0) {
