@@ -14,13 +14,16 @@ const frostyC = -2;
 export const airOn = (calendar: Calendar, day: Day, seasonDay: number, sure: boolean, underCover: boolean): Air => {
   const place = calendar.climateYear;
   if (place === undefined) return {};
-  const degrees = (value: number, plusMinus: number): Range => (sure
+  // Two frost dates tell when it freezes, not how hard: below a light frost their curve is a guess.
+  const guessed = calendar.climate.quality === 'frost-dates';
+  const degrees = (value: number, plusMinus: number): Range => (guessed && plusMinus > 0 && value < frostyC
+    ? { value, atLeast: value - 25, atMost: value + 8, sure: false }
+    : sure
     ? { value, atLeast: value - plusMinus, atMost: value + plusMinus, sure: true }
     : { value, atLeast: value - 25, atMost: value + 25, sure: false });
   const rough = calendar.climate.quality === 'frost-dates' ? 4 : 2;
-  // Two frost dates and a latitude do not tell a mild winter from a hard one: the curve they give is a guess in its depth.
   const low = place.coldestMonthMinC - 8;
-  const winterLowC: Range = calendar.climate.quality === 'frost-dates' ? { value: low, atLeast: low - 25, atMost: Math.min(low + 15, frostyC), sure: false } : degrees(low, rough + 2);
+  const winterLowC: Range = guessed ? { value: low, atLeast: low - 25, atMost: Math.min(low + 15, frostyC), sure: false } : degrees(low, rough + 2);
   // What a room or a glass house holds is not told by the air outside.
   if (underCover) return { winterLowC };
   const reading = calendar.climate.daily?.find((one) => dayOf(one.date) === day);
