@@ -37,6 +37,8 @@ export const assumptionsOf = async (judged: Judged, judge: Judge, rules: readonl
     for (const id of await liftable(fired.residual, facts.read, knowledge.facts)) lifts.set(id, (lifts.get(id) ?? new Set()).add(fired));
   }
   for (const [id, lifted] of lifts) {
+    const word = knowledge.facts[id];
+    if (word === undefined || !canTell(word, operation)) continue;
     const { verdict, range } = judgementOf(judged.fired.filter((each) => !lifted.has(each)));
     if (range.join() === judged.range.join() || assumed.some((each) => each.fact === id)) continue;
     assumed.push({ fact: id as Assumption['fact'], value: null, otherwise: [{ verdict, range: [...range] }] as unknown as Assumption['otherwise'] });

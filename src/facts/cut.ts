@@ -56,7 +56,7 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
     return workOut([read('cut.below'), trait], 'worked-out', (left, budding) => (left === 'bare' ? budding : 'sure'));
   },
   'cut.branchDiameterMm': (read, asked) => {
-    const ratio = asked.proposal.operation.branchToTrunk;
+    const ratio = (asked.tried.get('cut.branchToTrunk') as number | undefined) ?? asked.proposal.operation.branchToTrunk;
     const trunk = read('tree.trunkDiameterMm');
     if (ratio === undefined || trunk.value === undefined) return undefined;
     return { ...trunk, value: round(ratio * (trunk.value as number)), from: 'worked-out' };

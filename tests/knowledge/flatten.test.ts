@@ -1,12 +1,14 @@
-import { expect, test } from 'vitest';
+import { afterAll, expect, test } from 'vitest';
 import { stringify } from 'yaml';
 import { createAdvisor } from '../../src/advisor.js';
 import { flatten } from '../../src/knowledge/flatten.js';
 import type { Knowledge } from '../../src/knowledge/knowledge.js';
 import { readKnowledge, readParts } from '../../src/knowledge/read/readKnowledge.js';
 import { advisor, shipped, shippedParts, stations } from '../shipped.js';
-import { mended, tinyFiles, tinyFolder } from './tinyFolder.js';
+import { mended, tinyFiles, removeTinyFolders, tinyFolder } from './tinyFolder.js';
 import { tinyKnowledge } from './tinyKnowledge.js';
+
+afterAll(removeTinyFolders);
 
 test('the nearest level of the chain wins, and a trait says from which level it came', () => {
   const { traits } = tinyKnowledge.species['fictaria-x-nigra']!;

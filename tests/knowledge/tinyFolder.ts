@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 
@@ -139,15 +139,23 @@ examples:
 /** Files by their path; one that is null is left out. */
 export type Changed = Readonly<Record<string, string | null>>;
 
-/** Writes the small body of knowledge to a new temporary folder, some files changed. */
+const made: string[] = [];
+
+/** Writes the small body of knowledge to a new temporary folder, some files changed; `removeTinyFolders` takes it away. */
 export const tinyFolder = (changed: Changed = {}): string => {
   const folder = mkdtempSync(join(tmpdir(), 'tiny-knowledge-'));
+  made.push(folder);
   for (const [path, text] of Object.entries({ ...tinyFiles, ...changed })) {
     if (text === null) continue;
     mkdirSync(dirname(join(folder, path)), { recursive: true });
     writeFileSync(join(folder, path), text);
   }
   return folder;
+};
+
+/** Takes away every folder that was written here. */
+export const removeTinyFolders = (): void => {
+  for (const folder of made.splice(0)) rmSync(folder, { recursive: true, force: true });
 };
 
 /** A file of the small body of knowledge with one piece of its text put in the place of another. */

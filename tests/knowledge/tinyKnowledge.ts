@@ -1,5 +1,6 @@
 import { readKnowledge } from '../../src/knowledge/read/readKnowledge.js';
-import { tinyFolder } from './tinyFolder.js';
+import { removeTinyFolders, tinyFolder } from './tinyFolder.js';
 
 /** A small body of knowledge of invented trees. */
 export const tinyKnowledge = readKnowledge(tinyFolder());
+removeTinyFolders();

@@ -1,13 +1,15 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { afterAll, expect, test } from 'vitest';
 import { SparebudError } from '../../src/knowledge/error.js';
 import { readKnowledge, readParts } from '../../src/knowledge/read/readKnowledge.js';
 import { readYaml } from '../../src/knowledge/read/readYaml.js';
 import { vet } from '../../src/upkeep/vet.js';
-import { tinyFiles, tinyFolder } from '../knowledge/tinyFolder.js';
+import { tinyFiles, removeTinyFolders, tinyFolder } from '../knowledge/tinyFolder.js';
 import { cases } from './cases.js';
+
+afterAll(removeTinyFolders);
 
 /* Law 7: loading never throws anything but our coded errors, on any bytes. */
 

@@ -70,8 +70,7 @@ test('a tree on the other side of the equator, half a year later, gets the same 
       const here = await judge(proposal);
       const there: string[] = [];
       const verdicts = new Set<string>();
-      /* Half a year is no whole number of days, and the date and the frosts are each moved by a whole one: a day more than the four of the law. */
-      for (const days of [0, -1, 1, -2, 2, -3, 3, -4, 4, -5, 5]) {
+      for (const days of [0, -1, 1, -2, 2, -3, 3, -4, 4]) {
         const other = await judge(mirrored(proposal, days));
         if (other.verdict === here.verdict) return;
         /* An estimate that two frost dates and a latitude give is rough, and says so: the law is about what is known. */

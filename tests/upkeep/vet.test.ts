@@ -1,6 +1,8 @@
-import { describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test } from 'vitest';
 import { vet } from '../../src/upkeep/vet.js';
-import { type Changed, mended, tinyFiles, tinyFolder } from '../knowledge/tinyFolder.js';
+import { type Changed, mended, tinyFiles, removeTinyFolders, tinyFolder } from '../knowledge/tinyFolder.js';
+
+afterAll(removeTinyFolders);
 
 test('whole knowledge has no faults', async () => {
   const { issues, species, rules, sources } = await vet(tinyFolder());
