@@ -24,5 +24,8 @@ export interface Asked {
 
 export type Read = (id: string) => FactValue;
 
+/** What the proposal itself tells of a fact, or what is tried out in its place; nothing is worked out or assumed. */
+export type Told = (id: string) => Value | undefined;
+
 /** How one fact is worked out; undefined where nothing tells, so that it is assumed or asked for. */
-export type Derive = (read: Read, asked: Asked) => FactValue | undefined;
+export type Derive = (read: Read, asked: Asked, told: Told) => FactValue | undefined;

@@ -1,6 +1,6 @@
 import type { Value } from '../knowledge/knowledge.js';
 import { healingRate } from './healing.js';
-import type { Derive, Read } from './asked.js';
+import type { Asked, Derive, Read } from './asked.js';
 import { type FactValue, known, unknown } from './factValue.js';
 import { sameSitting } from './logEntries.js';
 import { workOut } from './workOut.js';
@@ -8,7 +8,7 @@ import { workOut } from './workOut.js';
 const round = (value: number): number => Math.round(value * 1000) / 1000;
 
 /** What is left below the cut to grow from, of what was told of foliage, buds and the age of the wood. */
-const below: Derive = (read, asked) => {
+const below = (read: Read, asked: Asked): FactValue => {
   const buds = read('cut.budsLeft');
   const told = buds.state === 'known' ? (buds.value as number) : undefined;
   const leafless = asked.traits['form.leafHabit']?.is === 'deciduous';
@@ -40,23 +40,22 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
     return known((nodes.value as number) * each, 'worked-out');
   },
   /* On a tree that sheds its leaves no bud left is taken to mean that nothing else is. */
-  'cut.foliageLeft': (_, asked) => {
-    const { budsLeft, nodesLeft } = asked.proposal.operation;
-    const none = (budsLeft ?? nodesLeft) === 0 && asked.traits['form.leafHabit']?.is === 'deciduous';
+  'cut.foliageLeft': (_, asked, told) => {
+    const none = (told('cut.budsLeft') ?? told('cut.nodesLeft')) === 0 && asked.traits['form.leafHabit']?.is === 'deciduous';
     return none ? { state: 'assumed', value: false, from: 'assumed' } : undefined;
   },
   /* Told that nothing green is left, and not how old the wood is: old wood is taken. */
   'cut.woodAge': (read) => (read('cut.foliageLeft').value === false ? { state: 'assumed', value: 'old', from: 'assumed' } : undefined),
   'cut.below': (read, asked) => {
     const buds = read('cut.budsLeft');
-    return untoldBelow(below(read, asked)!, asked.traits['form.leafHabit']?.is === 'deciduous', buds.state === 'known' && buds.value === 0);
+    return untoldBelow(below(read, asked), asked.traits['form.leafHabit']?.is === 'deciduous', buds.state === 'known' && buds.value === 0);
   },
   'cut.rebudding': (read, asked) => {
     const trait = read(asked.operation.id === 'trunk-chop' ? 'species.budding.stump' : 'species.budding.bareWood');
     return workOut([read('cut.below'), trait], 'worked-out', (left, budding) => (left === 'bare' ? budding : 'sure'));
   },
-  'cut.branchDiameterMm': (read, asked) => {
-    const ratio = (asked.tried.get('cut.branchToTrunk') as number | undefined) ?? asked.proposal.operation.branchToTrunk;
+  'cut.branchDiameterMm': (read, _, told) => {
+    const ratio = told('cut.branchToTrunk') as number | undefined;
     const trunk = read('tree.trunkDiameterMm');
     if (ratio === undefined || trunk.value === undefined) return undefined;
     return { ...trunk, value: round(ratio * (trunk.value as number)), from: 'worked-out' };

@@ -1,5 +1,5 @@
 import type { FactWord, Trait, Value } from '../knowledge/knowledge.js';
-import type { Asked, Derive, Read } from './asked.js';
+import type { Asked, Derive, Read, Told } from './asked.js';
 import { cutFacts } from './cut.js';
 import { exposureFacts } from './exposure.js';
 import { assumed, type FactValue, known, unknown } from './factValue.js';
@@ -70,21 +70,26 @@ export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
   const open: string[] = [];
 
   const resolve = (id: string): FactValue => {
-    const tried = asked.tried.get(id);
-    if (tried !== undefined) return known(tried, 'given');
-    if (id.startsWith('species.')) return traitValue(asked.traits[id.slice('species.'.length)]);
+    if (id.startsWith('species.') && !asked.tried.has(id)) return traitValue(asked.traits[id.slice('species.'.length)]);
     const word = facts[id];
     if (word === undefined) return unknown();
-    const given = givenValue(asked, word);
+    const given = asked.tried.get(id) ?? givenValue(asked, word);
     if (given !== undefined) return known(given, 'given');
-    const worked = families[id]?.(before === undefined ? read : readAgain, asked);
+    const worked = families[id]?.(before === undefined ? read : readAgain, asked, told);
     if (worked !== undefined) return worked;
     const assume = word.assume?.[asked.operation.id] ?? word.assume?.['default'];
     return assume === undefined ? unknown(word.type === 'boolean' ? [true, false] : word.values) : assumed(assume);
   };
-  const read: Read = (id) => {
+  const lookAt = (id: string): void => {
     const parent = open.at(-1);
     if (parent !== undefined) inputs.get(parent)!.add(id);
+  };
+  const told: Told = (id) => {
+    lookAt(id);
+    return asked.tried.get(id) ?? givenValue(asked, facts[id]!);
+  };
+  const read: Read = (id) => {
+    lookAt(id);
     let value = kept.get(id);
     if (value === undefined) {
       if (open.includes(id)) return unknown();

@@ -18,13 +18,12 @@ export const workFacts: Readonly<Record<string, Derive>> = {
     const before = sameSitting(asked.proposal, asked.day).filter((entry) => strainOf(asked, entry) === 'hard').length;
     return workOut([read('work.strain')], 'worked-out', (strain) => before + (strain === 'hard' ? 1 : 0));
   },
-  'sitting.foliageShare': (read, asked) => {
+  'sitting.foliageShare': (read, asked, told) => {
     const { parameters, id } = asked.operation;
     const before = sameSitting(asked.proposal, asked.day).reduce((sum, entry) => sum + foliageTaken(entry, asked), 0);
     const withBefore = (share: FactValue, of: number, from: string): FactValue => ({ ...share, value: Math.min(1, Math.round((before + of) * 1000) / 1000), from });
-    const told = asked.proposal.operation.foliageShare;
     const tips = asked.knowledge.growing.tipsToFoliage[id];
-    if (tips !== undefined && told === undefined) {
+    if (tips !== undefined && told('cut.foliageShare') === undefined) {
       const share = read('shoots.shareRemoved');
       return withBefore(share, (share.value as number) * tips, share.state === 'known' ? 'worked-out' : share.from);
     }
@@ -32,12 +31,13 @@ export const workFacts: Readonly<Record<string, Derive>> = {
     const share = read('cut.foliageShare');
     return withBefore(share, share.value as number, share.from);
   },
-  'bend.severity': (read, asked) => {
-    if (asked.proposal.operation.radiusMm === undefined) return undefined;
+  'bend.severity': (read, asked, told) => {
+    const radiusMm = told('bend.radiusMm') as number | undefined;
+    if (radiusMm === undefined) return undefined;
     const wood = read('cut.branchDiameterMm');
     if (wood.value === undefined) return unknown();
     /* Strain of the outer fibre of a round bar bent to a radius: diameter / (2 x radius), plain beam geometry. */
-    const strain = (wood.value as number) / (2 * asked.proposal.operation.radiusMm);
+    const strain = (wood.value as number) / (2 * radiusMm);
     const { firm, severe } = asked.knowledge.growing.bendStrain;
     return known(strain >= severe ? 'severe' : strain >= firm ? 'firm' : 'gentle', 'worked-out');
   },
