@@ -72,6 +72,11 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
   },
   /** By area, as live oak's leaf mass goes with the section of its branches: Grabosky, Gilman & Harchick 2007, Urban For. Urban Green. 6:159. A rough model, so an estimate. */
   'cut.foliageShare': (read, asked) => {
+    const tips = asked.knowledge.growing.tipsToFoliage[asked.operation.id];
+    if (tips !== undefined) {
+      const share = read('shoots.shareRemoved');
+      return { ...share, value: round((share.value as number) * tips), from: share.state === 'known' ? 'worked-out' : share.from };
+    }
     if (asked.operation.id !== 'remove-branch') return undefined;
     const ratio = read('cut.branchToTrunk');
     if (ratio.value === undefined) return undefined;

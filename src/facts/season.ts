@@ -6,6 +6,7 @@ import { type FactValue, known, unknown } from './factValue.js';
 const seasonOf = (read: Read, asked: Asked): ReturnType<Asked['season']> => {
   const phase = read('season.phase');
   read('place.told');
+  read('asked.date');
   return asked.season(phase.from === 'given' ? (phase.value as string) : undefined, read('tree.standing').value as string);
 };
 

@@ -1,5 +1,5 @@
 import type { Asked, Derive } from './asked.js';
-import { type FactValue, known, unknown } from './factValue.js';
+import { known, unknown } from './factValue.js';
 import { type LogEntry, sameSitting } from './logEntries.js';
 import { strainOf, workStrain } from './strain.js';
 import { workOut } from './workOut.js';
@@ -18,18 +18,11 @@ export const workFacts: Readonly<Record<string, Derive>> = {
     const before = sameSitting(asked.proposal, asked.day).filter((entry) => strainOf(asked, entry) === 'hard').length;
     return workOut([read('work.strain')], 'worked-out', (strain) => before + (strain === 'hard' ? 1 : 0));
   },
-  'sitting.foliageShare': (read, asked, told) => {
-    const { parameters, id } = asked.operation;
+  'sitting.foliageShare': (read, asked) => {
     const before = sameSitting(asked.proposal, asked.day).reduce((sum, entry) => sum + foliageTaken(entry, asked), 0);
-    const withBefore = (share: FactValue, of: number, from: string): FactValue => ({ ...share, value: Math.min(1, Math.round((before + of) * 1000) / 1000), from });
-    const tips = asked.knowledge.growing.tipsToFoliage[id];
-    if (tips !== undefined && told('cut.foliageShare') === undefined) {
-      const share = read('shoots.shareRemoved');
-      return withBefore(share, (share.value as number) * tips, share.state === 'known' ? 'worked-out' : share.from);
-    }
-    if (!parameters.includes('foliageShare')) return known(Math.min(1, before), 'worked-out');
+    if (!asked.operation.parameters.includes('foliageShare') && asked.knowledge.growing.tipsToFoliage[asked.operation.id] === undefined) return known(Math.min(1, before), 'worked-out');
     const share = read('cut.foliageShare');
-    return withBefore(share, share.value as number, share.from);
+    return { ...share, value: Math.min(1, Math.round((before + (share.value as number)) * 1000) / 1000) };
   },
   'bend.severity': (read, asked, told) => {
     const radiusMm = told('bend.radiusMm') as number | undefined;

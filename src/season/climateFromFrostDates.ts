@@ -12,6 +12,7 @@ import { daysInYear, wrapYear, yearDayOfText } from './yearDay.js';
  * @param firstFrost usual first frost, MM-DD
  * @throws RangeError where a date is no day of the year
  * Source: 5.45 C as in frostDates; the swing fitted on 194 stations (83 of the world weighted threefold, and each fortieth of the US table): mean error 2.0 C.
+ * South of the equator the years swing about 2 C less; the fit keeps one curve for both, so that a mirrored garden has a mirrored year.
  */
 export const climateFromFrostDates = (
   latitude: number | undefined, lastFrost: string | undefined, firstFrost: string | undefined,
@@ -22,8 +23,7 @@ export const climateFromFrostDates = (
   if (freeDays < 20 || freeDays > 345) return undefined;
   const warmest = wrapYear(last + freeDays / 2);
   const north = Math.abs(latitude ?? 45);
-  const south = latitude === undefined ? warmest < 91 || warmest > 274 : latitude < 0;
-  const fitted = 13.1 + 0.0829 * north + 0.03975 * freeDays - 0.001737 * north * freeDays - (south ? 2 : 0);
+  const fitted = 13.1 + 0.0829 * north + 0.03975 * freeDays - 0.001737 * north * freeDays;
   const halfRangeC = Math.min(16, Math.max(4, fitted));
   const meanMinC = 5.45 - halfRangeC * Math.cos((Math.PI * freeDays) / daysInYear);
   return {

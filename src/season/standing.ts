@@ -6,7 +6,7 @@ import { frostOn } from './frostOn.js';
 import { growthBounds } from './growthBounds.js';
 import { dayOfSeason, inGrowingYear } from './growingYear.js';
 import { placedSteps } from './placedSteps.js';
-import { estimate, known } from './range.js';
+import { estimate, heldTo, known } from './range.js';
 import { rootsOn } from './rootsOn.js';
 import { seasonFromSighting } from './seasonFromSighting.js';
 import type { Range, SeasonOn } from './seasonShape.js';
@@ -40,12 +40,13 @@ const withoutModel = (
   // Warm rooms keep what grows growing; for how long nobody can say (practice: two months at least).
   const kept = calendar.ordinary === undefined && seen.phase === 'growing' ? estimate(120, 60, daysInYear) : undefined;
   const left = bySight.growingDaysLeft ?? kept;
-  // The length of the day bounds a temperate tree's growth under glass as well.
+  // The length of the day bounds a temperate tree's growth under glass as well; in the open what is seen wins.
   const most = growthBounds(calendar, day);
+  const bounded = left === undefined ? undefined : estimate(Math.min(left.value, most), Math.min(left.atLeast, most), Math.min(left.atMost, most));
   return {
     ...bySight,
     ...(kept === undefined ? {} : { rootDaysLeft: kept }),
-    ...(left === undefined ? {} : { growingDaysLeft: estimate(Math.min(left.value, most), Math.min(left.atLeast, most), Math.min(left.atMost, most)) }),
+    ...(bounded === undefined ? {} : { growingDaysLeft: calendar.ordinary === undefined ? bounded : heldTo(bounded, left) }),
     ...roots,
     awakeEarly: awake.includes(seen.phase) && frostAhead(toLastFrost),
   };
@@ -104,9 +105,7 @@ export const seasonOn = (calendar: Calendar, day: Day): SeasonOn => {
   const always = calendar.ordinary?.always === true;
   const growing = always ? daysInYear : daysLeftIn(day, frame.growth);
   const most = growthBounds(calendar, day);
-  const bySight = seen && phase !== undefined ? seasonFromSighting(traits, phase).growingDaysLeft : undefined;
-  const growingDaysLeft = sure ? known(growing, growing === 0 ? 0 : error)
-    : estimate(growing, Math.min(most, bySight?.atLeast ?? 0), Math.min(most, bySight?.atMost ?? most));
+  const bySight = seen && phase !== undefined ? seasonFromSighting(traits, phase) : undefined;
   const nextStart = frame.starts.find((start) => start >= day);
   const lastLeafOut = frame.leafOuts.find((leafOut) => leafOut <= day);
   const count = (days: number): Range => (sure ? known(days, step?.plusMinusDays ?? error) : estimate(days, 0, daysInYear + 1));
@@ -114,13 +113,13 @@ export const seasonOn = (calendar: Calendar, day: Day): SeasonOn => {
   on.phaseFrom = seen ? 'seen' : phase === undefined ? 'none' : 'season';
   if (among !== undefined) on.among = among;
   on.phaseSure = sure || seen;
-  on.growingDaysLeft = growingDaysLeft;
+  on.growingDaysLeft = heldTo(sure ? known(growing, growing === 0 ? 0 : error) : estimate(growing, 0, most), bySight?.growingDaysLeft);
   const { rootDaysLeft } = rootsOn(calendar, day, year, sure, seen ? phase : undefined);
-  if (rootDaysLeft !== undefined) on.rootDaysLeft = rootDaysLeft;
+  if (rootDaysLeft !== undefined) on.rootDaysLeft = heldTo(rootDaysLeft, bySight?.rootDaysLeft);
   // Where growth never stops a start is always at hand, and no leaf-out stands apart from the rest.
   if (nextStart !== undefined) on.daysToBudSwell = count(nextStart - day);
   else if (always) on.daysToBudSwell = known(0, 0);
-  if (lastLeafOut !== undefined) on.daysSinceLeafOut = count(day - lastLeafOut);
+  if (lastLeafOut !== undefined) on.daysSinceLeafOut = heldTo(count(day - lastLeafOut), bySight?.daysSinceLeafOut);
   else if (always) on.daysSinceLeafOut = known(daysInYear, 0);
   on.awakeEarly = phase !== undefined && seen && awake.includes(phase) && !always && frostAhead(frost.daysToLastFrost);
   on.plusMinusDays = step?.plusMinusDays ?? error;

@@ -38,23 +38,6 @@ const mirrored = (proposal: Proposal, days: number): Proposal => {
   } as unknown as Proposal;
 };
 
-const shifted = (monthDay: string, days: number): string => isoOf(dayOf(`2025-${monthDay}`) + days).slice(5);
-
-/** The same garden a hair warmer or colder: where that alone brings another verdict, the place stands on an edge, and half a day of rounding between the hemispheres decides. */
-const hairs = (proposal: Proposal): readonly Proposal[] =>
-  [-1, 1].map((way) => {
-    const where = proposal.where!;
-    return {
-      ...proposal,
-      where: {
-        ...where,
-        latitude: where.latitude! + 0.3 * way,
-        ...(where.monthlyMinC === undefined ? {} : { monthlyMinC: where.monthlyMinC.map((c) => c + 0.3 * way), monthlyMaxC: where.monthlyMaxC!.map((c) => c + 0.3 * way) }),
-        ...(where.lastFrost === undefined ? {} : { lastFrost: shifted(where.lastFrost, -2 * way), firstFrost: shifted(where.firstFrost!, 2 * way) }),
-      },
-    } as unknown as Proposal;
-  });
-
 const north = stations.filter((station) => station.latitude > 0);
 const frosty = north.filter((station) => station.lastFrost !== undefined && station.firstFrost !== undefined && station.lastFrost < '07' && station.firstFrost > '07');
 const places = fc.oneof(
@@ -69,18 +52,13 @@ test('a tree on the other side of the equator, half a year later, gets the same 
     fc.asyncProperty(dated, async (proposal) => {
       const here = await judge(proposal);
       const there: string[] = [];
-      const verdicts = new Set<string>();
       for (const days of [0, -1, 1, -2, 2, -3, 3, -4, 4]) {
         const other = await judge(mirrored(proposal, days));
         if (other.verdict === here.verdict) return;
-        /* An estimate that two frost dates and a latitude give is rough, and says so: the law is about what is known. */
-        if ([...here.fired, ...other.fired].some((fired) => fired.fires === 'certainly' && !fired.firm)) return;
-        verdicts.add(other.verdict);
         there.push(`${days}: ${other.verdict} by ${other.fired.map((fired) => `${fired.residual.rule.id} (${fired.fires})`).join(', ')}`);
       }
-      for (const hair of hairs(proposal)) if (verdicts.has((await judge(hair)).verdict)) return;
       expect.fail(`${here.verdict} by ${here.fired.map((fired) => `${fired.residual.rule.id} (${fired.fires})`).join(', ')} in the north; in the south ${there[0]!}`);
     }),
-    { numRuns: cases(800) },
+    { numRuns: cases(2000) },
   );
 }, 600_000);

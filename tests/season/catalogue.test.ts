@@ -135,7 +135,9 @@ describe('every tree of the catalogue, wherever it stands', () => {
   });
 
   it('goes through its year in the same order south of the equator as north of it, half a year later', () => {
-    const drawn = fc.record({ latitude: anyNumber(2, 65), mean: anyNumber(-5, 27), half: anyNumber(2, 18), swing: anyNumber(4, 16) });
+    const drawn = fc.record({ latitude: anyNumber(2, 65), mean: anyNumber(-5, 27), half: anyNumber(2, 18), swing: anyNumber(4, 16) })
+      // Where no month is warmer than at the tree line (6.4 C: Körner & Paulsen 2004, from memory) warmth gathers so slowly that months of unequal length tell.
+      .filter(({ mean, half }) => mean + half > 6.4);
     fc.assert(fc.property(drawn, fc.constantFrom(...kinds), ({ latitude, mean, half, swing }, { traits }) => {
       const year = (north: boolean, warmer: number) => phasesOfYear(seasonCalendar(climateOf({ latitude: north ? latitude : -latitude, ...wave(mean + warmer, half, swing, north ? 6.5 : 0.5) }, []), traits, dayOf(north ? '2026-04-01' : '2026-10-01')));
       const same = (one: ReturnType<typeof year>, other: ReturnType<typeof year>): boolean =>
