@@ -111,7 +111,8 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
   const operation = knowledge.operations[proposal.operation.op]!;
   const day = proposal.date === undefined ? undefined : dayOf(proposal.date);
   const winterLowC = (): Range | undefined => places.seasons(climate, seasonal, day ?? anyDay, seen, 'outdoors')(day ?? anyDay).winterLowC;
-  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, season: once(seasonsOf(seen)(day)), winterLowC, tried: new Map() };
+  const grownDays: Asked['grownDays'] = (from, to, standing) => (climate.quality === 'none' ? undefined : places.seasons(climate, seasonal, to, seen, standing as Standing).grown(from, to));
+  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, season: once(seasonsOf(seen)(day)), winterLowC, grownDays, tried: new Map() };
   const { phase: told, ...tree } = proposal.tree;
   const elsewhen: Proposal = { ...proposal, tree };
   const later = told === undefined || day === undefined ? seen : [...seen, { phase: told, day }];

@@ -18,6 +18,8 @@ export interface Asked {
   readonly season: (phase: string | undefined, standing: string) => SeasonOn | undefined;
   /** Usual lowest of a year at the place, whatever the day. */
   readonly winterLowC: () => Range | undefined;
+  /** Days of growth between two days at a standing; undefined where nothing tells. */
+  readonly grownDays: (from: Day, to: Day, standing: string) => number | undefined;
   /** Facts that are tried out: what if this were so? */
   readonly tried: ReadonlyMap<string, Value>;
 }

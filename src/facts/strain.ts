@@ -3,7 +3,7 @@ import type { Asked, Read } from './asked.js';
 import type { FactState, FactValue, Span } from './factValue.js';
 import type { LogEntry } from './logEntries.js';
 
-type Strain = 'none' | 'light' | 'hard';
+export type Strain = 'none' | 'light' | 'hard';
 const rising: readonly Strain[] = ['none', 'light', 'hard'];
 
 /** How hard a piece of work may be: the bands that shared/operations.yaml draws over shares, widths and kinds of work. */

@@ -48,7 +48,19 @@ export interface OperationWord {
   readonly leavesWound: boolean;
   readonly sheds: boolean;
   readonly instead: readonly { readonly op: string; readonly set: Readonly<Record<string, Value>> }[];
+  /** How the tree stands once it is done, beside its log. */
+  readonly leaves: {
+    readonly growing?: Left;
+    readonly standing?: Left;
+    readonly rootState?: Left;
+    readonly repotted?: boolean;
+    /** The branch that it names is gone, unless a stub is left. */
+    readonly takesBranch?: boolean;
+  };
 }
+
+/** A state that an operation leaves: always the same, or as one of its parameters says. */
+export type Left = string | { readonly parameter: string; readonly as?: Readonly<Record<string, string>> };
 
 export interface PhaseWord {
   readonly id: string;
@@ -166,6 +178,7 @@ export interface Growing {
   readonly berthC: Readonly<Record<string, readonly [number, number]>>;
   readonly shelterC: Readonly<Record<string, number>>;
   readonly recoveryWeeks: Readonly<Record<string, readonly [number, number]>>;
+  readonly strain: { readonly light: number; readonly hard: number; readonly halvesInGrowingDays: number };
   readonly stubDryDays: number;
   readonly sources: readonly string[];
 }

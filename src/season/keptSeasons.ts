@@ -1,10 +1,15 @@
 import { seasonCalendar, type SeasonTraits, type Sighting, type Standing } from './calendar.js';
 import type { Climate } from './climate.js';
 import type { Day } from './day.js';
+import { grownDays } from './grownDays.js';
 import { type SeasonOn, seasonOn } from './standing.js';
 
 /** The season of one tree at one place, day by day; each day is worked out once. */
-export type SeasonOfDay = (day: Day) => SeasonOn;
+export interface SeasonOfDay {
+  (day: Day): SeasonOn;
+  /** Days of growth between two days; undefined where the model has no reach. */
+  readonly grown: (from: Day, to: Day) => number | undefined;
+}
 
 export type KeptSeasons = (climate: Climate, traits: SeasonTraits, aroundDay: Day, sightings: readonly Sighting[], standing: Standing) => SeasonOfDay;
 
@@ -33,7 +38,7 @@ export const keptSeasons = (): KeptSeasons => {
     if (season === undefined) {
       const calendar = seasonCalendar(climate, traits, aroundDay, sightings, standing);
       const days = new Map<Day, SeasonOn>();
-      season = (day) => {
+      const dayByDay = (day: Day): SeasonOn => {
         const before = days.get(day);
         if (before !== undefined) return before;
         if (days.size >= mostDays) days.clear();
@@ -41,6 +46,7 @@ export const keptSeasons = (): KeptSeasons => {
         days.set(day, on);
         return on;
       };
+      season = Object.assign(dayByDay, { grown: (from: Day, to: Day) => grownDays(calendar, from, to) });
     }
     kept.set(key, season);
     const oldest = kept.keys().next();

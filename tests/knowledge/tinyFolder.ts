@@ -51,6 +51,7 @@ bendStrain: { firm: 0.01, severe: 0.03 }
 berthC: { cool-room: [3, 12] }
 shelterC: { cold-frame: 5 }
 recoveryWeeks: { light: [2, 6] }
+strain: { light: 1, hard: 4, halvesInGrowingDays: 90 }
 stubDryDays: 180
 sources: [common-practice]
 `,

@@ -19,7 +19,7 @@ export const readFacts = (file: YamlFile | undefined): Readonly<Record<string, F
 
 /** The operations of shared/operations.yaml, each with its id and its defaults filled in. */
 export const readOperations = (file: YamlFile | undefined): Readonly<Record<string, OperationWord>> =>
-  withIds(file, (id, written) => ({ id, aliases: {}, leavesWound: false, sheds: false, instead: [], ...written }) as unknown as OperationWord);
+  withIds(file, (id, written) => ({ id, aliases: {}, leavesWound: false, sheds: false, instead: [], leaves: {}, ...written }) as unknown as OperationWord);
 
 /** Entries of any other shared mapping, each with its id. */
 export const readEntries = <Word>(file: YamlFile | undefined): Readonly<Record<string, Word>> => withIds(file, (id, written) => ({ id, ...written }) as Word);

@@ -11,6 +11,8 @@ const when = listOf({ $ref: 'rule.schema.json#/$defs/condition' }, 1);
 const figure = byKind({ number: { minimum: 0 }, object: closed({ trait: text(), times: { type: 'number' } }, ['trait', 'times']) });
 const rate = { type: 'number', exclusiveMinimum: 0 } as const;
 
+const left = byKind({ string: {}, object: closed({ parameter: text('the parameter of the operation that tells it'), as: mapOf(text()) }, ['parameter']) });
+
 const factSchema = closed(
   {
     type: oneOf(['choice', 'number', 'boolean', 'list', 'range', 'text', 'records']),
@@ -44,6 +46,7 @@ const operationSchema = closed(
     leavesWound: { type: 'boolean' },
     sheds: { type: 'boolean' },
     instead: listOf(closed({ op: text(), set: mapOf(value) }, ['op', 'set'])),
+    leaves: closed({ growing: left, standing: left, rootState: left, repotted: { type: 'boolean' }, takesBranch: { type: 'boolean' } }),
   },
   ['label', 'parameters', 'usual', 'strain'],
 );
@@ -69,9 +72,9 @@ export const sharedSchemas = (): Readonly<Record<string, Schema>> => ({
   growing: document('growing', 'Factors and usual figures by growing conditions', closed(
     {
       growing: mapOf(rate), vigour: mapOf(rate), ringMm: mapOf(rate), callusPerRing: rate, woundPerBranch: mapOf(rate), tipsToFoliage: mapOf(rate), bendStrain: closed({ firm: rate, severe: rate }, ['firm', 'severe']),
-      berthC: mapOf(pair), shelterC: mapOf({ type: 'number' }), recoveryWeeks: mapOf(pair), stubDryDays: { type: 'integer' }, sources,
+      berthC: mapOf(pair), shelterC: mapOf({ type: 'number' }), recoveryWeeks: mapOf(pair), strain: closed({ light: rate, hard: rate, halvesInGrowingDays: rate }, ['light', 'hard', 'halvesInGrowingDays']), stubDryDays: { type: 'integer' }, sources,
     },
-    ['growing', 'vigour', 'ringMm', 'callusPerRing', 'woundPerBranch', 'tipsToFoliage', 'bendStrain', 'berthC', 'shelterC', 'recoveryWeeks', 'stubDryDays', 'sources'],
+    ['growing', 'vigour', 'ringMm', 'callusPerRing', 'woundPerBranch', 'tipsToFoliage', 'bendStrain', 'berthC', 'shelterC', 'recoveryWeeks', 'strain', 'stubDryDays', 'sources'],
   )),
   renames: document('renames', 'Ids that were published and are called otherwise now', listOf(closed({ from: text(), to: text(), since: text() }, ['from', 'to', 'since']))),
   wording: document('wording', 'The wording of messages, by id', mapOf(text())),
