@@ -8,6 +8,7 @@ import { expectationsOf } from './advice/expectations.js';
 import { findingsOf } from './advice/findings.js';
 import { followUpsOf } from './advice/followUps.js';
 import { noticesOf } from './advice/notices.js';
+import { type Plan, planOf } from './advice/plan/plan.js';
 import { pruningsOf } from './advice/prunings.js';
 import { questionsOf } from './advice/questions.js';
 import { readyFor } from './advice/ready.js';
@@ -59,6 +60,14 @@ export interface Advisor {
    * @throws SparebudError where the proposal itself cannot be understood; a patch that cannot says so in its variant
    */
   readonly compare: (proposal: unknown, patches: readonly Readonly<Record<string, unknown>>[]) => Promise<Comparison>;
+  /**
+   * Work on one tree in steps: each operation on the tree as earlier steps left it, each sitting as a whole, and the strain that adds up.
+   *
+   * Use it to see in which order, and over how many seasons, work may be done.
+   * @param question `{ tree, where, steps: [{ date, operations: [] }] }`; a phase that is told counts as seen on the first day
+   * @throws SparebudError with the issues of every step at once
+   */
+  readonly plan: (question: unknown) => Promise<Plan>;
   /**
    * A year of one tree at one place: phases, frost, day length, and each operation's verdict day by day.
    *
@@ -130,5 +139,13 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
     return { verdict: own.verdict, range: own.range, settled: own.settled, rules: own.fired.map(({ residual, fires }) => ({ rule: residual.rule.id, verdict: residual.rule.verdict, fires })) };
   };
 
-  return { knowledge, assess, verdict, compare: async (proposal, patches) => await compareWith(assess, proposal, patches), year: async (question) => await yearOf(ready, question), findSpecies: (name) => findSpecies(knowledge, name) };
+  return {
+    knowledge,
+    assess,
+    verdict,
+    compare: async (proposal, patches) => await compareWith(assess, proposal, patches),
+    plan: async (question) => await planOf(ready, assess, knowledge, question),
+    year: async (question) => await yearOf(ready, question),
+    findSpecies: (name) => findSpecies(knowledge, name),
+  };
 };

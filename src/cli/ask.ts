@@ -1,9 +1,9 @@
 import { createReadStream } from 'node:fs';
 import { Command } from 'commander';
 import type { Advisor } from '../advisor.js';
-import type { Assessment } from '../contract/types.generated.js';
 import { SparebudError } from '../knowledge/error.js';
 import { answerLines } from './answerLines.js';
+import { failOnOption, meets } from './failOn.js';
 import { printAssessment } from './printAssessment.js';
 import { printIssue } from './printIssue.js';
 import { addProposalFlags, setAt, withFlags } from './proposalFlags.js';
@@ -15,19 +15,6 @@ interface AskOptions {
   readonly full?: true;
   readonly failOn?: string;
 }
-
-const failing = (failOn: string | undefined, assessment: Assessment): boolean => {
-  switch (failOn) {
-    case 'risky':
-      return assessment.verdict !== 'allowed';
-    case 'advise-against':
-      return assessment.verdict === 'advise-against';
-    case 'unsettled':
-      return !assessment.settled;
-    default:
-      return false;
-  }
-};
 
 const today = (): string => new Date().toISOString().slice(0, 10);
 
@@ -45,16 +32,15 @@ export const askCommand = (advisor: Advisor): Command => {
     .option('--json', 'print assessments as JSON')
     .option('--lines', 'read one JSON proposal a line, write one assessment a line')
     .option('--full', 'print every finding and follow-up')
-    .option('--fail-on <verdict>', 'exit 1 where met: risky, advise-against or unsettled');
+    .addOption(failOnOption());
   addProposalFlags(command, knowledge)
     .addHelpText('after', '\nExample:\n  sparebud ask repot "trident maple" --roots-removed 0.4 --latitude 51.1 --longitude 3.7 --date 2026-09-20')
     .action(async (what: string | undefined, species: string | undefined, options: AskOptions & Readonly<Record<string, unknown>>) => {
-      if (options.failOn !== undefined && !['risky', 'advise-against', 'unsettled'].includes(options.failOn)) throw new SparebudError([{ code: 'not-allowed', path: '--fail-on', message: `\`${options.failOn}\` is not accepted for --fail-on`, help: 'accepted: risky, advise-against, unsettled' }]);
       let failed = false;
       let met = false;
       if (options.lines === true) {
         const input = what === undefined || what === '-' ? process.stdin : createReadStream(what);
-        const answered = await answerLines(advisor, input, process.stdout, (assessment) => { met ||= failing(options.failOn, assessment); });
+        const answered = await answerLines(advisor, input, process.stdout, (assessment) => { met ||= meets(options.failOn, assessment); });
         failed = answered.failed > 0;
       } else {
         const fromFile = what !== undefined && isFile(what);
@@ -70,7 +56,7 @@ export const askCommand = (advisor: Advisor): Command => {
           if (undated) asked = setAt(asked, 'date', today());
           try {
             const assessment = await advisor.assess(asked);
-            met ||= failing(options.failOn, assessment);
+            met ||= meets(options.failOn, assessment);
             if (options.json === true) process.stdout.write(`${JSON.stringify(assessment, undefined, 2)}\n`);
             else {
               if (i > 0) process.stdout.write('\n');

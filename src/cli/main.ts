@@ -17,6 +17,8 @@ try {
     const { addAnsweringCommands } = await import('./answering.js');
     addAnsweringCommands(program);
   }
+  /* 1 is kept for what --fail-on waits for: a command that cannot be understood was not answered. */
+  for (const command of [program, ...program.commands]) command.exitOverride(({ exitCode }) => process.exit(exitCode === 0 ? 0 : 2));
   await program.parseAsync();
 } catch (cause) {
   if (!(cause instanceof SparebudError)) throw cause;

@@ -1,29 +1,12 @@
 import colors from 'picocolors';
-import wrapAnsi from 'wrap-ansi';
 import type { Assessment } from '../contract/types.generated.js';
 import type { Knowledge, Value } from '../knowledge/knowledge.js';
 import { shownValue } from '../advice/message.js';
 import { severity } from '../engine/verdict.js';
+import { hanging } from './hanging.js';
+import { painted, verdictMarks as marks, verdictWords as words } from './verdictText.js';
 
 type Verdict = Assessment['verdict'];
-
-const marks: Readonly<Record<Verdict, { readonly mark: string; readonly paint: (text: string) => string }>> = {
-  allowed: { mark: 'o', paint: colors.green },
-  risky: { mark: '!', paint: colors.yellow },
-  'advise-against': { mark: 'x', paint: colors.red },
-};
-
-const words = (verdict: Verdict): string => verdict.replace('-', ' ');
-const painted = (verdict: Verdict): string => marks[verdict].paint(words(verdict));
-
-/** Text wrapped to the terminal, later lines as far in as the first. */
-const wrapped = (text: string, width: number, indent: string): string =>
-  wrapAnsi(text, Math.max(30, width - indent.length), { hard: false, trim: true }).split('\n').map((line) => indent + line).join('\n');
-
-const hanging = (bullet: string, text: string, width: number): string => {
-  const lines = wrapAnsi(text, Math.max(30, width - bullet.length), { hard: false, trim: true }).split('\n');
-  return lines.map((line, i) => (i === 0 ? bullet : ' '.repeat(bullet.length)) + line).join('\n');
-};
 
 const sourcesText = (sources: Assessment['findings'][number]['sources']): string =>
   sources.map((source) => {
@@ -84,17 +67,17 @@ export const printAssessment = (assessment: Assessment, knowledge: Knowledge, { 
   const species = knowledge.species[basis.species];
   const title = `${knowledge.operations[asked.operation.op]?.label ?? asked.operation.op}, ${species?.commonNames['en']?.[0] ?? species?.name ?? basis.species}${species?.commonNames['en'] === undefined ? '' : ` (${species.name})`}${asked.date === undefined ? '' : `, ${asked.date}`}`;
   out.push(hanging(`${marks[verdict].paint(colors.bold(`${marks[verdict].mark} ${words(verdict).toUpperCase()}`))}  `.replace(/^/, ''), title, width + 20));
-  if (!assessment.settled) out.push(wrapped(`Not settled: ${words(assessment.range[0]!)} at best, ${words(assessment.range[1]!)} at worst.`, width, '  '));
-  if (findings.length === 0) out.push(wrapped(assessment.summary.text, width, '  '));
+  if (!assessment.settled) out.push(hanging('  ', `Not settled: ${words(assessment.range[0]!)} at best, ${words(assessment.range[1]!)} at worst.`, width));
+  if (findings.length === 0) out.push(hanging('  ', assessment.summary.text, width));
   const shown = full ? findings : findings.slice(0, 4);
   for (const finding of shown) {
     out.push('');
     out.push(hanging(`${marks[finding.verdict].paint(marks[finding.verdict].mark)} `, `${colors.bold(finding.title.text)}${finding.fires === 'possibly' ? ' (perhaps)' : ''}: ${knowledge.wording[`costs.${finding.costs}`] ?? finding.costs}`, width));
-    out.push(wrapped(finding.because.text, width, '  '));
+    out.push(hanging('  ', finding.because.text, width));
     const disputed = finding.disputed === undefined ? '' : `; sources disagree on ${finding.disputed.map((id) => knowledge.facts[id]?.meaning ?? id).join(', ')}`;
-    out.push(wrapped(colors.dim(`${finding.strength} evidence: ${sourcesText(finding.sources)}${disputed}`), width, '  '));
+    out.push(hanging('  ', colors.dim(`${finding.strength} evidence: ${sourcesText(finding.sources)}${disputed}`), width));
   }
-  if (findings.length > shown.length) out.push('', wrapped(colors.dim(`${findings.length - shown.length} more with --full`), width, '  '));
+  if (findings.length > shown.length) out.push('', hanging('  ', colors.dim(`${findings.length - shown.length} more with --full`), width));
   if (questions.length > 0) {
     heading('What would settle it');
     for (const question of questions) out.push(hanging('? ', `${question.ask.text}${question.answers.length === 0 ? '' : ` ${groupedAnswers(question.answers, question.fact, knowledge)}`}`, width));
@@ -138,6 +121,6 @@ export const printAssessment = (assessment: Assessment, knowledge: Knowledge, { 
   }
   for (const notice of notices) out.push('', hanging('i ', notice.text, width));
   const phase = basis.phase === undefined ? 'phase not known' : `${knowledge.phases[basis.phase]?.label ?? basis.phase} (${basis.phaseFrom === 'seen' ? 'seen' : 'by the season'})`;
-  out.push('', wrapped(colors.dim(`Stands on: ${phase}; ${basis.where.text}; traits of the ${basis.traitsFrom}; knowledge ${basis.knowledge}`), width, ''));
+  out.push('', hanging('', colors.dim(`Stands on: ${phase}; ${basis.where.text}; traits of the ${basis.traitsFrom}; knowledge ${basis.knowledge}`), width));
   return `${out.join('\n')}\n`;
 };

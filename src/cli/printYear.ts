@@ -2,9 +2,8 @@ import colors from 'picocolors';
 import type { Year } from '../advice/year.js';
 import type { Knowledge } from '../knowledge/knowledge.js';
 import { dayOf } from '../season/day.js';
+import { verdictMarks } from './verdictText.js';
 
-const marks = { allowed: 'o', risky: '!', 'advise-against': 'x' } as const;
-const paints = { allowed: colors.green, risky: colors.yellow, 'advise-against': colors.red } as const;
 const phaseMarks: Readonly<Record<string, string>> = { dormant: '.', resting: '.', 'bud-swell': 's', 'bud-burst': 'b', 'leafing-out': 'l', extending: 'e', growing: 'g', 'hardened-off': 'h', turning: 't', 'leaf-fall': 'f' };
 const days = 365;
 
@@ -29,7 +28,7 @@ export const printYear = (year: Year, knowledge: Knowledge, width: number): stri
   for (const operation of year.operations) {
     out.push(label(operation.label) + along((day) => {
       const run = operation.runs.find((each) => within(day, each));
-      return run === undefined ? ' ' : paints[run.verdict](run.settled ? marks[run.verdict] : '?');
+      return run === undefined ? ' ' : verdictMarks[run.verdict].paint(run.settled ? verdictMarks[run.verdict].mark : '?');
     }));
   }
   const phases = [...new Set(year.phases.map((phase) => phase.phase))].map((phase) => `${phaseMarks[phase] ?? '?'} ${knowledge.phases[phase]?.label ?? phase}`);

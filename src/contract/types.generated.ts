@@ -5,7 +5,26 @@ export interface Proposal {
  * yours; echoed
  */
 id?: (string | number)
-tree: {
+tree: Tree
+operation: Operation
+/**
+ * ISO 8601 date
+ */
+date?: string
+where?: Where
+/**
+ * 
+ * Items: id of a rule that is not to be asked
+ */
+ignore?: string[]
+/**
+ * yours; echoed, never read
+ */
+meta?: {
+
+}
+}
+export interface Tree {
 /**
  * where the tree stands in its year
  */
@@ -257,77 +276,6 @@ heightMm?: number
 trunkDiameterMm?: number
 }
 }
-operation: Operation
-/**
- * ISO 8601 date
- */
-date?: string
-where?: {
-/**
- * id of a bundled station
- */
-place?: string
-/**
- * degrees, north is positive
- */
-latitude?: number
-/**
- * degrees, east is positive
- */
-longitude?: number
-/**
- * metres above the sea
- */
-elevationM?: number
-/**
- * mean daily minimum of each month, January first
- * 
- */
-monthlyMinC?: [number, number, number, number, number, number, number, number, number, number, number, number]
-/**
- * mean daily maximum of each month, January first
- * 
- */
-monthlyMaxC?: [number, number, number, number, number, number, number, number, number, number, number, number]
-/**
- * usual last frost of the cold season, MM-DD
- */
-lastFrost?: string
-/**
- * usual first frost of the cold season, MM-DD
- */
-firstFrost?: string
-/**
- * ISO 3166-1 country or 3166-2 state
- */
-region?: string
-daily?: {
-/**
- * ISO 8601 date
- */
-date: string
-/**
- * lowest of the day
- */
-minC: number
-/**
- * highest of the day
- */
-maxC: number
-}[]
-}
-/**
- * 
- * Items: id of a rule that is not to be asked
- */
-ignore?: string[]
-/**
- * yours; echoed, never read
- */
-meta?: {
-
-}
-}
 export interface Operation {
 /**
  * the operation, or a trade name of it
@@ -495,6 +443,60 @@ nitrogen?: ("low" | "balanced" | "high")
 date?: string
 outcome?: string
 note?: string
+}
+export interface Where {
+/**
+ * id of a bundled station
+ */
+place?: string
+/**
+ * degrees, north is positive
+ */
+latitude?: number
+/**
+ * degrees, east is positive
+ */
+longitude?: number
+/**
+ * metres above the sea
+ */
+elevationM?: number
+/**
+ * mean daily minimum of each month, January first
+ * 
+ */
+monthlyMinC?: [number, number, number, number, number, number, number, number, number, number, number, number]
+/**
+ * mean daily maximum of each month, January first
+ * 
+ */
+monthlyMaxC?: [number, number, number, number, number, number, number, number, number, number, number, number]
+/**
+ * usual last frost of the cold season, MM-DD
+ */
+lastFrost?: string
+/**
+ * usual first frost of the cold season, MM-DD
+ */
+firstFrost?: string
+/**
+ * ISO 3166-1 country or 3166-2 state
+ */
+region?: string
+daily?: {
+/**
+ * ISO 8601 date
+ */
+date: string
+/**
+ * lowest of the day
+ */
+minC: number
+/**
+ * highest of the day
+ */
+maxC: number
+}[]
 }
 
 export interface Assessment {

@@ -115,9 +115,11 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
   },
   /** Cut surfaces added up over the trunk's section, those of the same day's log with them: BS 3998, draft of 2008, annex E (quoted). */
   'sitting.cutAreaShare': (read, asked) => {
-    const ratio = read('cut.branchToTrunk');
     const trunk = read('tree.trunkDiameterMm');
-    const before = trunk.value === undefined ? 0 : sameSitting(asked.proposal, asked.day).reduce((sum, entry) => sum + (((entry.written['branchDiameterMm'] as number | undefined) ?? 0) / (trunk.value as number)) ** 2, 0);
+    const cuts = sameSitting(asked.proposal, asked.day).filter((entry) => asked.knowledge.operations[entry.op]?.leavesWound === true);
+    const before = trunk.value === undefined ? 0 : cuts.reduce((sum, entry) => sum + (((entry.written['branchDiameterMm'] as number | undefined) ?? 0) / (trunk.value as number)) ** 2, 0);
+    if (!asked.operation.leavesWound) return known(round(Math.min(5, before)), 'worked-out');
+    const ratio = read('cut.branchToTrunk');
     return ratio.value === undefined ? undefined : { ...ratio, value: round(Math.min(5, (ratio.value as number) ** 2 + before)), from: 'worked-out' };
   },
 };

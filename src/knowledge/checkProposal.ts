@@ -9,15 +9,17 @@ import { schemaIssues, type SchemaError } from './schemaIssues.js';
 /** Whether an ISO date of any exactness is one of the calendar. */
 const realDate = (iso: string): boolean => isValid(parseISO(iso, { in: utc }));
 
+/** The issue of a date that is in no calendar, or none. */
+export const noSuchDay = (path: string, iso: string): readonly Issue[] =>
+  realDate(iso) ? [] : [{ code: 'bad-date', path, message: `\`${path.endsWith('Frost') ? iso.slice(5) : iso}\` in \`${path}\` is not a day of the calendar`, found: iso, help: 'look at the month and the day' }];
+
 const dateIssues = (proposal: Proposal): readonly Issue[] => {
   const told: [string, string | undefined][] = [['date', proposal.date]];
   if (proposal.tree.lastRepotted !== 'never') told.push(['tree.lastRepotted', proposal.tree.lastRepotted]);
   (proposal.tree.log ?? []).forEach((entry, i) => told.push([`tree.log[${i}].date`, entry['date'] as string | undefined]));
   (proposal.where?.daily ?? []).forEach((reading, i) => told.push([`where.daily[${i}].date`, reading.date]));
   for (const frost of ['lastFrost', 'firstFrost'] as const) if (proposal.where?.[frost] !== undefined) told.push([`where.${frost}`, `2024-${proposal.where[frost]}`]);
-  return told.flatMap(([path, iso]): readonly Issue[] =>
-    iso === undefined || realDate(iso) ? [] : [{ code: 'bad-date', path, message: `\`${path.endsWith('Frost') ? iso.slice(5) : iso}\` in \`${path}\` is not a day of the calendar`, found: iso, help: 'look at the month and the day' }],
-  );
+  return told.flatMap(([path, iso]) => (iso === undefined ? [] : noSuchDay(path, iso)));
 };
 
 const whereIssues = (proposal: Proposal): readonly Issue[] => {

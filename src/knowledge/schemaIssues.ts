@@ -95,7 +95,7 @@ export const schemaIssues = (errors: readonly SchemaError[], file?: string): rea
           });
           break;
         }
-        const isOperation = where === 'operation.op' || /^tree\.log\[\d+\]\.op$/.test(where);
+        const isOperation = /(?:^operation|operations\[\d+\]|^tree\.log\[\d+\])\.op$/.test(where);
         add(isOperation ? 'unknown-operation' : 'not-allowed', path, `\`${short(error.data)}\` is not ${isOperation ? 'an operation' : 'accepted'}${at}`, {
           found: error.data, accepted, help: (typeof error.data === 'string' ? didYouMean(error.data, accepted) : undefined) ?? `accepted: ${listed(accepted)}`,
         });

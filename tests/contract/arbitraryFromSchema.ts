@@ -65,6 +65,7 @@ export const arbitraryFromSchema = (root: Schema, instead: Instead): fc.Arbitrar
   const drawn = (schema: Schema, path: string): fc.Arbitrary<unknown> => {
     if (instead[path] !== undefined) return instead[path];
     if (schema['$ref'] === '#/$defs/operation') return operation((root['$defs'] as Readonly<Record<string, Schema>>)['operation']!, path.includes('log'), path);
+    if (typeof schema['$ref'] === 'string') return drawn((root['$defs'] as Readonly<Record<string, Schema>>)[schema['$ref'].replace('#/$defs/', '')]!, path);
     if (schema['enum'] !== undefined) return fc.constantFrom(...(schema['enum'] as readonly unknown[]));
     if ('const' in schema) return fc.constant(schema['const']);
     if (schema['anyOf'] !== undefined) return fc.oneof(...(schema['anyOf'] as readonly Schema[]).map((each) => drawn(each, path)));

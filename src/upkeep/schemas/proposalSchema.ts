@@ -115,14 +115,14 @@ export const proposalSchema = (facts: Facts, operations: Operations): Schema => 
   const body = closed(
     {
       id: { type: ['string', 'number'], description: 'yours; echoed' },
-      tree: treeSchema(facts),
+      tree: { $ref: '#/$defs/tree' },
       operation: { $ref: '#/$defs/operation', properties: Object.fromEntries(Object.keys(entry).map((name) => [name, false])) },
       date: dated,
-      where: whereSchema(),
+      where: { $ref: '#/$defs/where' },
       ignore: { ...listOf(text('id of a rule that is not to be asked')), maxItems: 1000 },
       meta: { type: 'object', description: 'yours; echoed, never read' },
     },
     ['tree', 'operation'],
   );
-  return document('proposal', 'A proposal: one operation on one tree, on a date, at a place', { ...body, $defs: { operation: operationSchema(facts, operations) } });
+  return document('proposal', 'A proposal: one operation on one tree, on a date, at a place', { ...body, $defs: { operation: operationSchema(facts, operations), tree: treeSchema(facts), where: whereSchema() } });
 };

@@ -18,6 +18,9 @@ export const closed = (properties: Readonly<Record<string, Schema>>, required: r
   additionalProperties: false,
 });
 
+/** A part of another schema of ours. */
+export const partOf = (name: string, pointer: string): Schema => ({ $ref: `${name}.schema.json#${pointer}` });
+
 export const listOf = (items: Schema, atLeast = 0): Schema => ({ type: 'array', items, ...(atLeast > 0 ? { minItems: atLeast } : {}) });
 export const mapOf = (values: Schema): Schema => ({ type: 'object', additionalProperties: values });
 export const text = (description?: string): Schema => ({ type: 'string', ...(description === undefined ? {} : { description }) });

@@ -1,0 +1,44 @@
+import { closed, document, listOf, oneOf, partOf, type Schema } from './schema.js';
+
+const dated: Schema = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$', description: 'ISO 8601 date' };
+const operation = partOf('proposal', '/properties/operation');
+const tree = partOf('proposal', '/$defs/tree');
+const verdict = oneOf(['allowed', 'risky', 'advise-against']);
+const message = partOf('assessment', '/$defs/message');
+const points: Schema = { type: 'number', minimum: 0, description: 'a hard job asks 4, a light one 1; growth makes it good' };
+const share: Schema = { type: 'number', minimum: 0 };
+
+/** The schema of a plan: work on one tree, step by step. */
+export const planSchema = (): Schema =>
+  document('plan', 'A plan: work on one tree in steps, each a date and the operations of one sitting', closed(
+    {
+      id: { type: ['string', 'number'], description: 'yours; echoed' },
+      tree,
+      where: partOf('proposal', '/$defs/where'),
+      steps: { ...listOf(closed({ date: dated, operations: { ...listOf(operation, 1), maxItems: 40 } }, ['date', 'operations']), 1), maxItems: 100 },
+      ignore: partOf('proposal', '/properties/ignore'),
+      meta: { type: 'object', description: 'yours; echoed, never read' },
+    },
+    ['tree', 'steps'],
+  ));
+
+/** The schema of the answer to a plan. */
+export const planAnswerSchema = (): Schema => {
+  const strain = closed({ before: points, asks: points, sum: points }, ['before', 'asks', 'sum']);
+  const sitting = closed({ verdict, because: message, foliageShare: share, cutAreaShare: share, rootsRemoved: share, strain }, ['verdict', 'because', 'strain']);
+  const step = closed({ date: dated, sitting, operations: listOf(partOf('assessment', ''), 1) }, ['date', 'sitting', 'operations']);
+  return document('plan-answer', 'The answer to a plan', closed(
+    {
+      schema: { const: 'plan/1' },
+      id: { type: ['string', 'number'] },
+      verdict,
+      because: message,
+      steps: listOf(step, 1),
+      strain: closed({ most: points, on: dated }, ['most', 'on']),
+      treeAfter: tree,
+      changes: listOf(closed({ patch: { type: 'object', additionalProperties: {} }, why: message, verdict }, ['patch', 'why', 'verdict'])),
+      meta: { type: 'object' },
+    },
+    ['schema', 'verdict', 'because', 'steps', 'strain', 'treeAfter', 'changes'],
+  ));
+};

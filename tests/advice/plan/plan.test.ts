@@ -1,0 +1,174 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
+import { mergePatch } from '../../../src/advice/mergePatch.js';
+import type { Proposal } from '../../../src/contract/types.generated.js';
+import { severity } from '../../../src/engine/verdict.js';
+import type { PlanQuestion } from '../../../src/knowledge/checkPlan.js';
+import { SparebudError } from '../../../src/knowledge/error.js';
+import { dayOf, isoOf } from '../../../src/season/day.js';
+import { wrongBy } from '../../contract/answerValidator.js';
+import { cases } from '../../laws/cases.js';
+import { dateArbitrary, operationArbitrary, plausibleProposal } from '../../laws/plausibleProposal.js';
+import { advisor, root, shipped, stations } from '../../shipped.js';
+
+const places = fc.constantFrom(...stations.slice(0, 60)).map((station) => ({ place: station.id }));
+const steps = fc.array(fc.record({ date: dateArbitrary, operations: fc.array(operationArbitrary(shipped), { minLength: 1, maxLength: 2 }) }), { minLength: 1, maxLength: 3 });
+const plans = fc.tuple(plausibleProposal(shipped, stations, { where: places }), steps).map(([{ tree, where }, each]): PlanQuestion => ({ tree, ...(where === undefined ? {} : { where }), steps: each as unknown as PlanQuestion['steps'] }));
+
+const demo = (name: string): PlanQuestion => parse(readFileSync(`${root}docs/demo/${name}.yaml`, 'utf8')) as PlanQuestion;
+const maple = { species: 'acer-palmatum', vigour: 'strong', growing: 'bonsai-pot', lastRepotted: '2020-03' } as const;
+const where = { place: 'koeln-cologne-germany' };
+
+describe('a plan of any tree', () => {
+  test('is answered in the shape that its schema promises, and leaves a tree that can be asked about', async () => {
+    await fc.assert(fc.asyncProperty(plans, async (question) => {
+      const plan = await advisor.plan(question);
+      expect(wrongBy('plan-answer', plan)).toEqual([]);
+      const asked = await advisor.verdict({ tree: plan.treeAfter, operation: { op: 'feed' } });
+      expect(['allowed', 'risky', 'advise-against']).toContain(asked.verdict);
+    }), { numRuns: cases(60) });
+  }, 600_000);
+
+  test('is the same whatever the order in which its steps are written', async () => {
+    await fc.assert(fc.asyncProperty(plans, async (question) => {
+      const turned = { ...question, steps: [...question.steps].reverse().map((step) => ({ ...step, operations: [...step.operations].reverse() })) };
+      expect(JSON.stringify(await advisor.plan(turned))).toBe(JSON.stringify(await advisor.plan(question)));
+    }), { numRuns: cases(40) });
+  }, 600_000);
+
+  test('of one operation is judged as that operation is', async () => {
+    await fc.assert(fc.asyncProperty(plausibleProposal(shipped, stations, { where: places }).filter((proposal) => proposal.date !== undefined), async ({ tree, where: at, operation, date }) => {
+      const place = at === undefined ? {} : { where: at };
+      const plan = await advisor.plan({ tree, ...place, steps: [{ date, operations: [operation] }] });
+      expect(plan.steps[0]!.operations[0]).toEqual(await advisor.assess({ tree, ...place, operation, date }));
+    }), { numRuns: cases(60) });
+  }, 600_000);
+
+  test('gives each later step the tree that the steps before it leave', async () => {
+    await fc.assert(fc.asyncProperty(plans.filter(({ steps: each }) => new Set(each.map(({ date }) => date)).size > 1), async (question) => {
+      const plan = await advisor.plan(question);
+      const last = plan.steps.at(-1)!;
+      const before = await advisor.plan({ ...question, steps: question.steps.filter(({ date }) => date !== last.date) });
+      if (last.operations.length > 1) return;
+      const [only] = last.operations;
+      const again = await advisor.assess({ tree: before.treeAfter, ...(question.where === undefined ? {} : { where: question.where }), operation: (only!.proposal as unknown as Proposal).operation, date: last.date });
+      expect(again).toEqual(only);
+    }), { numRuns: cases(40) });
+  }, 600_000);
+
+  test('offers only changes that are judged as they say, and better, when they are asked', async () => {
+    let changed = 0;
+    await fc.assert(fc.asyncProperty(plans, async (question) => {
+      const plan = await advisor.plan(question);
+      for (const change of plan.changes) {
+        const again = await advisor.plan(mergePatch(question, change.patch));
+        expect(again.verdict, change.why.text).toBe(change.verdict);
+        expect(severity(again.verdict)).toBeLessThan(severity(plan.verdict));
+        changed += 1;
+      }
+    }), { numRuns: cases(40) });
+    expect(changed).toBeGreaterThan(10);
+  }, 600_000);
+
+  test('never asks more at once where its hard jobs stand wider apart', async () => {
+    const hard = { op: 'repot', rootsRemoved: 0.4, soilRemoved: 'all' };
+    const growth = fc.constantFrom('acer-palmatum', 'pinus-thunbergii', 'ficus-microcarpa', 'olea-europaea', 'juniperus-chinensis');
+    await fc.assert(fc.asyncProperty(growth, places, dateArbitrary, fc.integer({ min: 1, max: 400 }), fc.integer({ min: 0, max: 400 }), async (species, at, first, apart, more) => {
+      const most = async (days: number): Promise<number> => (await advisor.plan({ tree: { species, vigour: 'strong' }, where: at, steps: [{ date: first, operations: [hard] }, { date: isoOf(dayOf(first) + days), operations: [hard] }] })).strain.most;
+      expect(await most(apart + more)).toBeLessThanOrEqual(await most(apart));
+    }), { numRuns: cases(60) });
+  }, 600_000);
+
+  test('owes more for the same work where it is weaker', async () => {
+    await fc.assert(fc.asyncProperty(places, dateArbitrary, fc.integer({ min: 1, max: 400 }), async (at, first, days) => {
+      const owed = async (vigour: string): Promise<number> =>
+        (await advisor.plan({ tree: { species: 'acer-palmatum', vigour }, where: at, steps: [{ date: first, operations: [{ op: 'trunk-chop' }] }, { date: isoOf(dayOf(first) + days), operations: [{ op: 'feed' }] }] })).steps[1]!.sitting.strain.before;
+      const [strong, steady, weak] = [await owed('strong'), await owed('steady'), await owed('weak')];
+      expect(strong).toBeLessThanOrEqual(steady);
+      expect(steady).toBeLessThanOrEqual(weak);
+    }), { numRuns: cases(60) });
+  }, 600_000);
+});
+
+describe('steps that hang together', () => {
+  test('work of one day counts as one sitting, whichever step names it', async () => {
+    const cut = (branch: string) => ({ op: 'remove-branch', branch, foliageShare: 0.12, branchDiameterMm: 6 });
+    const together = await advisor.plan({ tree: maple, where, steps: [{ date: '2027-02-20', operations: [cut('a')] }, { date: '2027-02-20', operations: [cut('b'), cut('c')] }] });
+    expect(together.steps).toHaveLength(1);
+    expect(together.steps[0]!.sitting.foliageShare).toBeCloseTo(0.36);
+    const apart = await advisor.plan({ tree: maple, where, steps: [{ date: '2027-02-20', operations: [cut('a')] }, { date: '2028-02-20', operations: [cut('b')] }] });
+    expect(apart.steps.map(({ sitting }) => sitting.foliageShare)).toEqual([0.12, 0.12]);
+  });
+
+  test('a stub that an earlier step left is dry a year later, and not after six weeks', async () => {
+    const clean = async (date: string): Promise<string> => {
+      const plan = await advisor.plan({ tree: maple, where, steps: [{ date: '2027-02-20', operations: [{ op: 'remove-branch', branch: 'low', finish: 'stub', branchDiameterMm: 9 }] }, { date, operations: [{ op: 'clean-stub', branch: 'low', branchDiameterMm: 9 }] }] });
+      return plan.steps[1]!.operations[0]!.verdict;
+    };
+    expect(await clean('2028-02-25')).toBe('allowed');
+    expect(await clean('2027-04-05')).not.toBe('allowed');
+  });
+
+  test('a branch that is taken off is gone from the tree, with all that grew on it, and leaves its wound; a stub stays until it is cleaned', async () => {
+    const structure = { branches: [{ id: 'low', heightMm: 80, azimuthDeg: 90, diameterMm: 9 }, { id: 'twig', from: 'low', heightMm: 30, diameterMm: 3 }, { id: 'high', heightMm: 140, diameterMm: 6 }] };
+    const after = async (...operations: readonly object[]): Promise<Proposal['tree']['structure']> => (await advisor.plan({ tree: { ...maple, structure }, where, steps: operations.map((operation, i) => ({ date: `202${7 + i}-02-20`, operations: [operation] })) })).treeAfter.structure;
+    const off = { op: 'remove-branch', branch: 'low' };
+    const gone = await after({ ...off, finish: 'concave' });
+    expect(gone!.branches!.map(({ id }) => id)).toEqual(['high']);
+    expect(gone!.wounds).toEqual([{ heightMm: 80, azimuthDeg: 90, widthMm: 9 }]);
+    const stub = await after({ ...off, finish: 'stub' });
+    expect(stub!.branches).toContainEqual(expect.objectContaining({ id: 'low', dead: true }));
+    expect(stub!.branches!.map(({ id }) => id)).toEqual(['low', 'high']);
+    expect(stub!.wounds).toBeUndefined();
+    expect((await after({ ...off, finish: 'stub' }, { op: 'clean-stub', branch: 'low' }))!.wounds).toHaveLength(1);
+  });
+
+  test('what a step does to pot, roots and place holds from then on', async () => {
+    const plan = await advisor.plan({ tree: { ...maple, growing: 'ground', rootState: 'bound' }, where, steps: [{ date: '2027-03-10', operations: [{ op: 'collect', rootsRemoved: 0.3 }] }, { date: '2027-11-20', operations: [{ op: 'overwinter', placement: 'cold-frame' }] }] });
+    expect(plan.treeAfter).toMatchObject({ growing: 'deep-container', rootState: 'sound', lastRepotted: '2027-03-10', standing: 'cold-frame' });
+    expect(plan.treeAfter.log).toHaveLength(2);
+  });
+
+  test('a phase seen on the first day is a sighting afterwards', async () => {
+    const plan = await advisor.plan({ tree: { ...maple, phase: 'bud-swell' }, where, steps: [{ date: '2027-03-10', operations: [{ op: 'repot' }] }] });
+    expect(plan.treeAfter.phase).toBeUndefined();
+    expect(plan.treeAfter.log).toContainEqual({ saw: 'bud-swell', date: '2027-03-10' });
+  });
+});
+
+describe('the plans of the demo', () => {
+  test.each(['plan-pine', 'plan-shrub'])('%s is sensible step by step', async (name) => {
+    const plan = await advisor.plan(demo(name));
+    expect(plan.verdict).toBe('allowed');
+    expect(plan.steps.length).toBeGreaterThanOrEqual(4);
+    expect(plan.strain.most).toBeGreaterThan(4);
+  });
+
+  test('the shrub repotted in August is advised against, names that step, and is offered the spring', async () => {
+    const question = demo('plan-shrub');
+    const hasty = { ...question, steps: question.steps.map((step) => (step.date === '2027-03-12' ? { ...step, date: '2026-08-20' } : step)) };
+    const plan = await advisor.plan(hasty);
+    expect(plan.verdict).toBe('advise-against');
+    expect(plan.because.text).toContain('2026-08-20');
+    expect(plan.changes[0]).toMatchObject({ verdict: 'allowed' });
+    expect(plan.changes.map(({ why, verdict }) => `${verdict} ${why.text}`)).toContainEqual(expect.stringMatching(/^allowed repot on 2027-0[234]/));
+  });
+});
+
+describe('a plan that cannot be understood', () => {
+  const issuesOf = async (question: unknown) => await advisor.plan(question).then(() => [], (cause: unknown) => (cause as SparebudError).issues.map(({ code, path }) => `${code} ${path}`));
+
+  test('says what is wrong in each of its steps at once', async () => {
+    expect(await issuesOf({ tree: { species: 'acer' }, steps: [{ date: '2027-02-30', operations: [{ op: 'repot', rootRemoved: 1 }] }, { date: '2027-03-01', operations: [{ op: 'repoting' }] }] }))
+      .toEqual(['unknown-parameter steps[0].operations[0].rootRemoved', 'unknown-operation steps[1].operations[0].op', 'bad-date steps[0].date']);
+  });
+
+  test('says where a step lacks what it needs', async () => {
+    expect(await issuesOf({ tree: { species: 'acer' }, steps: [] })).toEqual(['not-allowed steps']);
+    expect(await issuesOf({ tree: { species: 'acer' }, steps: [{ operations: [] }] })).toEqual(expect.arrayContaining(['missing steps[0].date', 'not-allowed steps[0].operations']));
+    expect(await issuesOf(null)).toEqual(['wrong-type ']);
+    expect(await issuesOf({ tree: { species: 'no such tree' }, steps: [{ date: '2027-03-01', operations: [{ op: 'repot' }] }] })).toEqual(['unknown-species tree.species']);
+  });
+});
