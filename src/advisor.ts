@@ -4,6 +4,7 @@ import { basisOf } from './advice/basis.js';
 import { cautionsOf } from './advice/cautions.js';
 import { changesOf } from './advice/changes.js';
 import { type Comparison, compareWith } from './advice/compare.js';
+import { type Due, dueOf } from './advice/due/due.js';
 import { expectationsOf } from './advice/expectations.js';
 import { findingsOf } from './advice/findings.js';
 import { followUpsOf } from './advice/followUps.js';
@@ -76,6 +77,16 @@ export interface Advisor {
    * @throws SparebudError as `assess` does
    */
   readonly year: (question: YearQuestion) => Promise<Year>;
+  /**
+   * What is due in a collection: what follows work that was done, and what comes round, each in a window in which it may be done.
+   *
+   * Use it for a list of the week, or a calendar of the season.
+   * @param collection `{ where, trees: [{ id, tree, where }] }`
+   * @param date ISO 8601
+   * @param soonDays how many days ahead counts as soon; 30 if not told
+   * @throws SparebudError where the collection or date cannot be understood; a tree that cannot stands under `unanswered`
+   */
+  readonly due: (collection: unknown, date: string, soonDays?: number) => Promise<Due>;
   /** The species that a name means; plain, for a field that is typed into. */
   readonly findSpecies: (name: string) => Found;
 }
@@ -146,6 +157,7 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
     compare: async (proposal, patches) => await compareWith(assess, proposal, patches),
     plan: async (question) => await planOf(ready, assess, knowledge, question),
     year: async (question) => await yearOf(ready, question),
+    due: async (collection, date, soonDays) => await dueOf(ready, knowledge, collection, date, soonDays),
     findSpecies: (name) => findSpecies(knowledge, name),
   };
 };

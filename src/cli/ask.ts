@@ -8,6 +8,7 @@ import { printAssessment } from './printAssessment.js';
 import { printIssue } from './printIssue.js';
 import { addProposalFlags, setAt, withFlags } from './proposalFlags.js';
 import { isFile, readProposals } from './readProposals.js';
+import { today } from './today.js';
 
 interface AskOptions {
   readonly json?: true;
@@ -15,8 +16,6 @@ interface AskOptions {
   readonly full?: true;
   readonly failOn?: string;
 }
-
-const today = (): string => new Date().toISOString().slice(0, 10);
 
 const dateOf = (proposal: unknown): unknown => (proposal as { readonly date?: unknown } | null)?.date;
 

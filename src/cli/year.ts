@@ -6,6 +6,7 @@ import { message } from '../advice/message.js';
 import { printYear } from './printYear.js';
 import { addProposalFlags, setAt, withFlags } from './proposalFlags.js';
 import { isFile, readProposals } from './readProposals.js';
+import { today } from './today.js';
 
 /** `sparebud year`: what may be done when, over a year. */
 export const yearCommand = (advisor: Advisor): Command => {
@@ -24,7 +25,7 @@ export const yearCommand = (advisor: Advisor): Command => {
       if (what !== undefined && !isFile(what)) asked = setAt(asked, 'tree.species', what);
       const { tree, where, from } = withFlags(asked, options, knowledge) as { readonly tree: Proposal['tree']; readonly where?: Proposal['where']; readonly from?: string };
       const year = await advisor.year({
-        tree, ...(where === undefined ? {} : { where }), from: options.from ?? from ?? `${new Date().toISOString().slice(0, 4)}-01-01`,
+        tree, ...(where === undefined ? {} : { where }), from: options.from ?? from ?? `${today().slice(0, 4)}-01-01`,
         ...(options.only === undefined ? {} : { operations: options.only.split(',').map((op) => ({ op: op.trim(), ...knowledge.operations[op.trim()]?.usual[0] })) }),
       });
       if (options.json === true) process.stdout.write(`${JSON.stringify(year, undefined, 2)}\n`);

@@ -1,4 +1,4 @@
-import type { Caution, FollowUp, Knowledge, Rule } from '../knowledge/knowledge.js';
+import type { Caution, Chore, FollowUp, Knowledge, Rule } from '../knowledge/knowledge.js';
 import type { Conditional } from './ruleCondition.js';
 import { newFolds, type Residual, specialise, type Traits } from './specialise.js';
 
@@ -7,6 +7,7 @@ export interface Residuals {
   readonly rules: readonly Residual<Rule>[];
   readonly cautions: readonly Residual<Caution>[];
   readonly followUps: readonly Residual<FollowUp>[];
+  readonly chores: readonly Residual<Chore>[];
 }
 
 export type ResidualsOf = (operation: string, variant: string, traits: Traits) => Promise<Residuals>;
@@ -28,8 +29,8 @@ export const residualsOf = (knowledge: Knowledge): ResidualsOf => {
     const there = kept.get(key);
     if (there !== undefined) return await there;
     if (kept.size >= mostKept) kept.clear();
-    const made = Promise.all([left(Object.values(knowledge.rules), operation, traits), left(Object.values(knowledge.cautions), operation, traits), left(Object.values(knowledge.followUps), operation, traits)])
-      .then(([rules, cautions, followUps]) => ({ rules, cautions, followUps }));
+    const made = Promise.all([left(Object.values(knowledge.rules), operation, traits), left(Object.values(knowledge.cautions), operation, traits), left(Object.values(knowledge.followUps), operation, traits), left(Object.values(knowledge.chores), operation, traits)])
+      .then(([rules, cautions, followUps, chores]) => ({ rules, cautions, followUps, chores }));
     kept.set(key, made);
     return await made;
   };

@@ -99,6 +99,10 @@ const wordFaults = (parts: Parts): readonly Fault[] => {
   }
   for (const id of Object.keys(parts.cautions)) words('shared/cautions.yaml', id, `caution.${id}`);
   for (const id of Object.keys(parts.followUps)) words('shared/following.yaml', id, `after.${id}`);
+  for (const chore of Object.values(parts.chores)) {
+    words('shared/chores.yaml', chore.id, `due.${chore.id}`);
+    faults.push(...unknownSources('shared/chores.yaml', ['chores', chore.id], chore as unknown as Members, parts));
+  }
   for (const [file, entries] of [['shared/cautions.yaml', parts.cautions], ['shared/following.yaml', parts.followUps]] as const) {
     for (const [id, entry] of Object.entries(entries)) faults.push(...unknownSources(file, [id], entry as unknown as Members, parts));
   }

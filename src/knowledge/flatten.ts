@@ -70,6 +70,8 @@ export const flatten = (parts: Parts): Knowledge => {
     alerts: parts.alerts,
     cautions: sorted(parts.cautions),
     followUps: sorted(parts.followUps),
+    chores: sorted(parts.chores),
+    soonDays: parts.soonDays,
     growing: parts.growing,
     renames: parts.renames,
     wording: sorted(parts.wording),

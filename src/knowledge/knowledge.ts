@@ -161,6 +161,21 @@ export interface FollowUp {
   readonly when: readonly WrittenCondition[];
   readonly days: readonly [Figure, Figure];
   readonly operation?: Readonly<Record<string, Value>> & { readonly op: string };
+  /** It stays due once its days are over. */
+  readonly keeps?: boolean;
+  readonly sources: readonly string[];
+}
+
+/** Work that comes round, and when: shared/chores.yaml. */
+export interface Chore {
+  readonly id: string;
+  /** The operation of its first way: what it is asked by. */
+  readonly operations: readonly string[];
+  readonly ways: readonly (Readonly<Record<string, Value>> & { readonly op: string })[];
+  readonly when: readonly WrittenCondition[];
+  readonly told: readonly string[];
+  readonly leadDays?: number;
+  readonly keeps: boolean;
   readonly sources: readonly string[];
 }
 
@@ -196,6 +211,9 @@ export interface Knowledge {
   readonly alerts: readonly Alert[];
   readonly cautions: Readonly<Record<string, Caution>>;
   readonly followUps: Readonly<Record<string, FollowUp>>;
+  readonly chores: Readonly<Record<string, Chore>>;
+  /** How many days ahead a chore counts as soon. */
+  readonly soonDays: number;
   readonly growing: Growing;
   readonly renames: readonly { readonly from: string; readonly to: string; readonly since: string }[];
   readonly wording: Readonly<Record<string, string>>;

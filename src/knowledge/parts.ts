@@ -1,4 +1,4 @@
-import type { Alert, Caution, FactWord, FollowUp, Growing, OperationWord, PhaseWord, SourceWord } from './knowledge.js';
+import type { Alert, Caution, Chore, FactWord, FollowUp, Growing, OperationWord, PhaseWord, SourceWord } from './knowledge.js';
 
 type Members = Readonly<Record<string, unknown>>;
 
@@ -20,6 +20,8 @@ export interface Parts {
   readonly alerts: readonly Alert[];
   readonly cautions: Readonly<Record<string, Caution>>;
   readonly followUps: Readonly<Record<string, FollowUp>>;
+  readonly chores: Readonly<Record<string, Chore>>;
+  readonly soonDays: number;
   readonly growing: Growing;
   readonly renames: readonly { readonly from: string; readonly to: string; readonly since: string }[];
   readonly wording: Readonly<Record<string, string>>;

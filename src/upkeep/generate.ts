@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { readFolder } from '../knowledge/read/readFolder.js';
 import { readFacts, readOperations } from '../knowledge/read/readWords.js';
 import { assessmentSchema } from './schemas/assessmentSchema.js';
+import { collectionSchema, dueSchema } from './schemas/collectionSchema.js';
 import { planAnswerSchema, planSchema } from './schemas/planSchema.js';
 import { proposalSchema } from './schemas/proposalSchema.js';
 import { ruleSchema } from './schemas/ruleSchema.js';
@@ -22,6 +23,8 @@ export const generated = async (root: string): Promise<ReadonlyMap<string, strin
     assessment: assessmentSchema(facts, operations),
     plan: planSchema(),
     'plan-answer': planAnswerSchema(),
+    collection: collectionSchema(),
+    due: dueSchema(),
     species: speciesSchema(facts),
     rule: ruleSchema(facts, operations),
     ...sharedSchemas(),
@@ -29,7 +32,7 @@ export const generated = async (root: string): Promise<ReadonlyMap<string, strin
   const files = new Map<string, string>();
   for (const [name, schema] of Object.entries(schemas)) files.set(`schemas/${name}.schema.json`, `${JSON.stringify(schema, undefined, 1)}\n`);
   files.set('src/contract/types.generated.ts', await typesOf({ Proposal: schemas['proposal']!, Assessment: schemas['assessment']! }));
-  files.set('src/contract/validators.generated.ts', await validatorsOf({ proposal: schemas['proposal']!, plan: schemas['plan']! }));
+  files.set('src/contract/validators.generated.ts', await validatorsOf({ proposal: schemas['proposal']!, plan: schemas['plan']!, collection: schemas['collection']! }));
   return files;
 };
 

@@ -9,7 +9,7 @@ import type { Alert, Caution, FollowUp, Growing, Knowledge, PhaseWord, SourceWor
 import type { Parts, WrittenSpecies } from '../parts.js';
 import { pathOf, schemaIssues, type SchemaError } from '../schemaIssues.js';
 import { readFolder } from './readFolder.js';
-import { readEntries, readFacts, readOperations } from './readWords.js';
+import { readEntries, readChores, readFacts, readOperations } from './readWords.js';
 import type { YamlFile } from './readYaml.js';
 
 /** Knowledge as read from a folder: what it comes to, and all that is wrong with it, each with file, line and column. */
@@ -104,6 +104,7 @@ export const readParts = (root: string, version = '0.0.0'): ReadKnowledge => {
     alerts: (listIn(shared.get('alerts')) as readonly (Omit<Alert, 'sources'> & { readonly source?: string; readonly sources?: readonly string[] })[]).map(({ source, ...alert }) => ({ ...alert, sources: alert.sources ?? (source === undefined ? [] : [source]) })),
     cautions: withWhen(readEntries<Caution>(shared.get('cautions'))),
     followUps: withWhen(readEntries<FollowUp>(shared.get('following'))),
+    ...readChores(shared.get('chores')),
     growing: (shared.get('growing')?.data ?? {}) as Growing,
     renames: listIn(shared.get('renames')) as Parts['renames'],
     wording: (shared.get('wording/en')?.data ?? {}) as Parts['wording'],

@@ -1,4 +1,4 @@
-import type { FactWord, OperationWord, Value } from '../knowledge.js';
+import type { Chore, FactWord, OperationWord, Value } from '../knowledge.js';
 import type { YamlFile } from './readYaml.js';
 
 type Written = Readonly<Record<string, Readonly<Record<string, unknown>>>>;
@@ -20,6 +20,16 @@ export const readFacts = (file: YamlFile | undefined): Readonly<Record<string, F
 /** The operations of shared/operations.yaml, each with its id and its defaults filled in. */
 export const readOperations = (file: YamlFile | undefined): Readonly<Record<string, OperationWord>> =>
   withIds(file, (id, written) => ({ id, aliases: {}, leavesWound: false, sheds: false, instead: [], leaves: {}, ...written }) as unknown as OperationWord);
+
+/** The chores of shared/chores.yaml, each with its id and its defaults filled in, and how far ahead one counts as soon. */
+export const readChores = (file: YamlFile | undefined): { readonly chores: Readonly<Record<string, Chore>>; readonly soonDays: number } => {
+  const data = file?.data as { readonly soon?: number; readonly chores?: Written } | null | undefined;
+  const chores = Object.entries(data?.chores ?? {}).map(([id, written]): [string, Chore] => {
+    const ways = (written['ways'] ?? []) as Chore['ways'];
+    return [id, { id, told: [], keeps: false, when: [], operations: ways.slice(0, 1).map(({ op }) => op), ...written } as unknown as Chore];
+  });
+  return { chores: Object.fromEntries(chores), soonDays: data?.soon ?? 30 };
+};
 
 /** Entries of any other shared mapping, each with its id. */
 export const readEntries = <Word>(file: YamlFile | undefined): Readonly<Record<string, Word>> => withIds(file, (id, written) => ({ id, ...written }) as Word);

@@ -1,0 +1,66 @@
+import { checkCollection, type CollectedTree } from '../../knowledge/checkCollection.js';
+import { type Issue, SparebudError } from '../../knowledge/error.js';
+import type { Knowledge } from '../../knowledge/knowledge.js';
+import { noSuchDay } from '../../knowledge/checkProposal.js';
+import { dayOf } from '../../season/day.js';
+import type { Ready } from '../ready.js';
+import { choresOf } from './choresOf.js';
+import { type DueItem, readyForTree } from './dueItem.js';
+
+export type { DueItem } from './dueItem.js';
+import { followedOf } from './followedOf.js';
+
+/** What is due in a collection: overdue first, then open, then soon. */
+export interface Due {
+  readonly schema: 'due/1';
+  readonly date: string;
+  readonly items: readonly DueItem[];
+  /** Trees that could not be answered for, and why. */
+  readonly unanswered: readonly { readonly tree: string; readonly issues: readonly Issue[] }[];
+}
+
+const order: readonly DueItem['state'][] = ['overdue', 'open', 'soon'];
+
+const before = (a: DueItem, b: DueItem): number =>
+  order.indexOf(a.state) - order.indexOf(b.state) || (a.window.from === b.window.from ? (a.id < b.id ? -1 : 1) : a.window.from < b.window.from ? -1 : 1);
+
+/** A phase that is told is seen on the day that is asked about, and is a sighting on any other. */
+const seenOn = (each: CollectedTree, date: string): CollectedTree => {
+  const { phase, ...tree } = each.tree;
+  return phase === undefined ? each : { ...each, tree: { ...tree, log: [...(tree.log ?? []), { saw: phase, date }] } };
+};
+
+/** One item for each piece of work on a tree: what follows logged work is worth more than a chore that asks for the same. */
+const once = (items: readonly DueItem[]): readonly DueItem[] => {
+  const kept = new Map<string, DueItem>();
+  for (const item of items) {
+    const key = `${item.operation.op} ${item.operation.branch ?? ''}`;
+    const other = kept.get(key);
+    if (other === undefined || order.indexOf(item.state) < order.indexOf(other.state)) kept.set(key, item);
+  }
+  return [...kept.values()];
+};
+
+/**
+ * What is due in a collection on a day.
+ *
+ * @throws SparebudError where the collection or the date cannot be understood; a tree that cannot is told of, and the rest goes on
+ */
+export const dueOf = async (ready: (written: unknown) => Promise<Ready>, knowledge: Knowledge, collection: unknown, date: string, soonDays = knowledge.soonDays): Promise<Due> => {
+  const wrongDate = typeof date === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(date) ? noSuchDay('date', date) : [{ code: 'bad-date' as const, path: 'date', message: `\`${String(date)}\` in \`date\` has the wrong form`, found: date, help: 'write it as YYYY-MM-DD' }];
+  if (wrongDate.length > 0) throw new SparebudError(wrongDate);
+  const { trees, wrong } = checkCollection(collection);
+  const on = { day: dayOf(date), soonDays };
+  const items: DueItem[] = [];
+  const unanswered = [...wrong].map(([tree, issues]) => ({ tree, issues }));
+  for (const each of trees) {
+    const readyFor = readyForTree(ready, seenOn(each, date));
+    try {
+      items.push(...once([...(await followedOf(each, readyFor, knowledge, on)), ...(await choresOf(each, readyFor, knowledge, on))]));
+    } catch (cause) {
+      if (!(cause instanceof SparebudError)) throw cause;
+      unanswered.push({ tree: each.id, issues: cause.issues });
+    }
+  }
+  return { schema: 'due/1', date, items: items.sort(before), unanswered: unanswered.sort((a, b) => (a.tree < b.tree ? -1 : 1)) };
+};

@@ -1,0 +1,34 @@
+import { closed, document, listOf, oneOf, partOf, type Schema, text } from './schema.js';
+
+const dated: Schema = { type: 'string', pattern: '^-?[0-9]{4,6}-[0-9]{2}-[0-9]{2}$' };
+const where = partOf('proposal', '/$defs/where');
+const id: Schema = { type: 'string', minLength: 1, maxLength: 200 };
+
+/** The schema of a collection: many trees, at one place or several. */
+export const collectionSchema = (): Schema =>
+  document('collection', 'A collection: many trees, at one place or several', closed(
+    {
+      where,
+      trees: { ...listOf(closed({ id: { ...id, description: 'yours; what is due is told by it' }, where, tree: partOf('proposal', '/$defs/tree') }, ['id', 'tree']), 1), maxItems: 5000 },
+      meta: { type: 'object', description: 'yours; never read' },
+    },
+    ['trees'],
+  ));
+
+/** The schema of what is due in a collection. */
+export const dueSchema = (): Schema => {
+  const message = partOf('assessment', '/$defs/message');
+  const item = closed(
+    {
+      id: text('stable: the same piece of work keeps it, whenever it is asked'), tree: id, operation: { type: 'object', required: ['op'] }, branch: text(),
+      window: closed({ from: dated, to: dated, plusMinusDays: { type: 'number' } }, ['from', 'to', 'plusMinusDays']),
+      state: oneOf(['overdue', 'open', 'soon']), verdict: oneOf(['allowed', 'risky']), why: message,
+    },
+    ['id', 'tree', 'operation', 'window', 'state', 'verdict', 'why'],
+  );
+  const issue: Schema = { type: 'object', required: ['code', 'path', 'message'] };
+  return document('due', 'What is due in a collection', closed(
+    { schema: { const: 'due/1' }, date: dated, items: listOf(item), unanswered: listOf(closed({ tree: text(), issues: listOf(issue, 1) }, ['tree', 'issues'])) },
+    ['schema', 'date', 'items', 'unanswered'],
+  ));
+};
