@@ -1,5 +1,6 @@
 import type { Assessment } from '../contract/types.generated.js';
 import { liftable } from '../engine/liftable.js';
+import { sharpened } from '../engine/sharpen.js';
 import type { Residual } from '../engine/specialise.js';
 import { judgementOf } from '../engine/verdict.js';
 import type { Asked } from '../facts/asked.js';
@@ -39,7 +40,8 @@ export const assumptionsOf = async (judged: Judged, judge: Judge, rules: readonl
   for (const [id, lifted] of lifts) {
     const word = knowledge.facts[id];
     if (word === undefined || !canTell(word, operation)) continue;
-    const { verdict, range } = judgementOf(judged.fired.filter((each) => !lifted.has(each)));
+    const rest = judged.fired.filter((each) => !lifted.has(each));
+    const { verdict, range } = await sharpened(judgementOf(rest), rest, facts.read, knowledge.facts);
     if (range.join() === judged.range.join() || assumed.some((each) => each.fact === id)) continue;
     assumed.push({ fact: id as Assumption['fact'], value: null, otherwise: [{ verdict, range: [...range] }] as unknown as Assumption['otherwise'] });
   }

@@ -43,6 +43,10 @@ const stepsOf = async (judge: TryOut, word: FactWord, meant: Value | undefined):
   });
 };
 
+/** A phase that was seen today is a sighting of today on any other day. */
+const seenToday = ({ tree, date }: Proposal): Readonly<Record<string, unknown>> =>
+  tree.phase === undefined || date === undefined ? {} : { tree: { phase: null, log: [...(tree.log ?? []), { saw: tree.phase, date }] } };
+
 /**
  * The smallest changes to the work itself that would be judged better: one parameter, or two together, or another day; never the species, its age or its health.
  * Each is a JSON Merge Patch (RFC 7396) with the verdict that asking again with it gives.
@@ -79,6 +83,6 @@ export const changesOf = async (judged: Judged, judge: Judge, asked: Asked, wind
     }
   }
   const window = windows[0];
-  if (window !== undefined) found.push({ change: { patch: { date: window.from }, why: message(knowledge, 'change.date', { date: window.from }), verdict: window.verdict }, asks: 1.5, chosen: [] });
+  if (window !== undefined) found.push({ change: { patch: { date: window.from, ...seenToday(proposal) }, why: message(knowledge, 'change.date', { date: window.from }), verdict: window.verdict }, asks: 1.5, chosen: [] });
   return found.sort((a, b) => severity(a.change.verdict) - severity(b.change.verdict) || a.asks - b.asks || (a.change.why.text < b.change.why.text ? -1 : 1)).slice(0, most).map(({ change }) => change);
 };

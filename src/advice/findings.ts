@@ -1,7 +1,7 @@
 import type { Assessment } from '../contract/types.generated.js';
 import type { Fired } from '../engine/evaluate.js';
 import { groundsOf } from '../engine/explain.js';
-import { severity } from '../engine/verdict.js';
+import { judgementOf, severity } from '../engine/verdict.js';
 import type { Read } from '../facts/asked.js';
 import type { Knowledge, Rule, SourceWord, Species } from '../knowledge/knowledge.js';
 import type { Judged } from './judge.js';
@@ -70,8 +70,9 @@ const strengths: readonly Strength[] = ['strong', 'fair', 'weak'];
 /** The findings, worst first. Left out: a milder one where a worse rule that covers it fires for certain, and one that only might fire where it could not make the verdict worse. */
 export const findingsOf = (judged: Judged, knowledge: Knowledge, species: Species): readonly Finding[] => {
   const covered = new Set(judged.fired.filter((each) => each.fires === 'certainly' && each.firm).flatMap((each) => each.residual.rule.covers));
+  const [sure] = judgementOf(judged.fired).range;
   const findings = judged.fired
-    .filter((each) => !covered.has(each.residual.rule.id) && ((each.fires === 'certainly' && (each.firm || each.residual.rule.verdict === 'risky')) || severity(each.residual.rule.verdict) > severity(judged.range[0])))
+    .filter((each) => !covered.has(each.residual.rule.id) && ((each.fires === 'certainly' && (each.firm || each.residual.rule.verdict === 'risky')) || severity(each.residual.rule.verdict) > severity(sure)))
     .map((each) => findingOf(each, judged.facts.read, knowledge, species));
   const order = (finding: Finding): readonly number[] => [finding.fires === 'certainly' ? 0 : 1, -severity(finding.verdict), stakes.indexOf(finding.costs), strengths.indexOf(finding.strength)];
   return findings.sort((a, b) => {

@@ -1,23 +1,32 @@
 import type { Proposal } from '../contract/types.generated.js';
+import type { Buckets } from '../engine/buckets.js';
+import { cutKey, cutsOf } from '../engine/cells.js';
 import { evaluate, type Fired } from '../engine/evaluate.js';
 import type { Residual } from '../engine/specialise.js';
+import { sharpened } from '../engine/sharpen.js';
 import { type Judgement, judgementOf } from '../engine/verdict.js';
 import { type DerivedFacts, deriveFacts } from '../facts/deriveFacts.js';
-import type { Asked } from '../facts/asked.js';
+import type { Asked, Read } from '../facts/asked.js';
 import type { Rule, Value } from '../knowledge/knowledge.js';
 import type { Day } from '../season/day.js';
 import type { Prepared } from './prepare.js';
 import { lookedAt, reaching } from './relevant.js';
 
-/** A proposal judged: its facts, the rules that fired and the verdict they come to. */
-export interface Judged extends Judgement {
-  readonly facts: DerivedFacts;
+/** A verdict and the rules that fired. */
+export interface Outcome extends Judgement {
   readonly fired: readonly Fired<Rule>[];
+}
+
+/** A proposal judged: its facts, the rules that fired and the verdict they come to. */
+export interface Judged extends Outcome {
+  readonly facts: DerivedFacts;
 }
 
 /** Judges a prepared proposal: with facts that are tried out in the place of those it has, or on another day. */
 export interface Judge extends TryOut {
   readonly on: (day: Day) => Promise<Judged>;
+  /** Another day without its facts: days on which they fall into the same classes share the outcome, so that a year of them is cheap. */
+  readonly verdictOn: (day: Day) => Promise<Outcome>;
 }
 
 /** Judges with some facts tried out in the place of those it has. */
@@ -34,9 +43,19 @@ interface Standing {
   readonly outOf: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
+/** Which facts something changes, the rules that look at them, and the answers of those that do not. */
+interface Split {
+  readonly facts: DerivedFacts;
+  readonly changed: ReadonlySet<string>;
+  readonly moving: readonly Residual<Rule>[];
+  readonly still: readonly Fired<Rule>[];
+}
+
 export const judgeOf = (prepared: Prepared, rules: readonly Residual<Rule>[], ignore: Proposal['ignore']): Judge => {
   const asked = ignore === undefined ? rules : rules.filter((residual) => !ignore.includes(residual.rule.id));
-  const judged = (fired: readonly Fired<Rule>[], facts: DerivedFacts): Judged => ({ ...judgementOf(fired), facts, fired });
+  const words = prepared.asked.knowledge.facts;
+  const outcomeOf = async (fired: readonly Fired<Rule>[], read: Read): Promise<Outcome> => ({ ...(await sharpened(judgementOf(fired), fired, read, words)), fired });
+  const judged = async (fired: readonly Fired<Rule>[], facts: DerivedFacts): Promise<Judged> => ({ ...(await outcomeOf(fired, facts.read)), facts });
 
   const stand = async (): Promise<Standing> => {
     const facts = deriveFacts(prepared.asked);
@@ -51,27 +70,44 @@ export const judgeOf = (prepared: Prepared, rules: readonly Residual<Rule>[], ig
     return { facts, fired, outOf };
   };
   let standing: Promise<Standing> | undefined;
-  const split = new Map<string, { readonly changed: ReadonlySet<string>; readonly moving: readonly Residual<Rule>[]; readonly still: readonly Fired<Rule>[] }>();
+  const split = new Map<string, Split>();
+  const days = new Map<string, Outcome>();
+  let cuts: readonly Buckets[] | undefined;
   /* Rules that look at nothing that changes keep the answer they gave. */
-  const changing = async (key: string, changes: (id: string) => boolean, elsewise: Asked): Promise<Judged> => {
+  const splitBy = async (key: string, changes: (id: string) => boolean): Promise<Split> => {
     standing ??= stand();
-    const { facts: base, fired, outOf } = await standing;
+    const { facts, fired, outOf } = await standing;
     let parts = split.get(key);
     if (parts === undefined) {
       const changed = new Set([...outOf].flatMap(([id, out]) => (changes(id) ? [...out] : [])));
       const moves = (residual: Residual<Rule>): boolean => residual.table?.buckets.some((buckets) => changed.has(buckets.fact)) === true;
-      parts = { changed, moving: asked.filter(moves), still: asked.filter((residual) => !moves(residual)).flatMap((residual) => fired.get(residual) ?? []) };
+      parts = { facts, changed, moving: asked.filter(moves), still: asked.filter((residual) => !moves(residual)).flatMap((residual) => fired.get(residual) ?? []) };
       split.set(key, parts);
     }
-    const facts = deriveFacts(elsewise, { facts: base, changed: parts.changed });
-    return judged([...parts.still, ...(await evaluate(parts.moving, facts.read))], facts);
+    return parts;
+  };
+  const changing = async ({ facts: base, changed, moving, still }: Split, elsewise: Asked): Promise<Judged> => {
+    const facts = deriveFacts(elsewise, { facts: base, changed });
+    return await judged([...still, ...(await evaluate(moving, facts.read))], facts);
   };
 
   const judge = async (tried?: ReadonlyMap<string, Value>): Promise<Judged> => {
-    if (tried !== undefined) return await changing([...tried.keys()].join(), (id) => tried.has(id), { ...prepared.asked, tried });
+    if (tried !== undefined) return await changing(await splitBy([...tried.keys()].join(), (id) => tried.has(id)), { ...prepared.asked, tried });
     standing ??= stand();
     const { facts, fired } = await standing;
-    return judged([...fired.values()], facts);
+    return await judged([...fired.values()], facts);
   };
-  return Object.assign(judge, { on: async (day: Day) => await changing('day', dated, prepared.on(day)) });
+  const verdictOn = async (day: Day): Promise<Outcome> => {
+    const { facts: base, changed, moving, still } = await splitBy('day', dated);
+    cuts ??= cutsOf(moving.map(({ table }) => table!));
+    const { read } = deriveFacts(prepared.on(day), { facts: base, changed });
+    const key = cutKey(cuts, read);
+    let outcome = days.get(key);
+    if (outcome === undefined) {
+      outcome = await outcomeOf([...still, ...(await evaluate(moving, read))], read);
+      days.set(key, outcome);
+    }
+    return outcome;
+  };
+  return Object.assign(judge, { on: async (day: Day) => await changing(await splitBy('day', dated), prepared.on(day)), verdictOn });
 };

@@ -34,7 +34,7 @@ export const windowsOf = async (judged: Judged, judge: Judge, prepared: Prepared
   const first = day + 1;
   const verdicts: Verdict[] = [];
   for (let ahead = 0; ahead < daysAhead; ahead++) {
-    const { verdict, range } = await judge.on(first + ahead);
+    const { verdict, range } = await judge.verdictOn(first + ahead);
     verdicts.push(severity(range[1]) < severity(judged.verdict) ? verdict : judged.verdict);
   }
   const better = runs(verdicts, first).filter((run) => severity(run.verdict) < severity(judged.verdict));

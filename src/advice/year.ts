@@ -6,7 +6,7 @@ import { type Day, dayOf, isoOf } from '../season/day.js';
 import { daylength } from '../season/daylength.js';
 import { frostOfYear } from '../season/frostOfYear.js';
 import { speciesLabel } from './findings.js';
-import type { Judged } from './judge.js';
+import type { Outcome } from './judge.js';
 import { message, ruleMessage } from './message.js';
 import { seasonTraits } from './prepare.js';
 import type { Ready } from './ready.js';
@@ -57,14 +57,14 @@ const runsOf = <Of>(each: readonly Of[], from: Day, same: (a: Of, b: Of) => bool
 const stakes: readonly Rule['costs'][] = ['tree', 'branch', 'flowers', 'time', 'looks'];
 
 /** The rule that speaks loudest: the worst, certain before possible, the dearest stake first. */
-const loudest = ({ fired }: Judged): Rule | undefined =>
+const loudest = ({ fired }: Outcome): Rule | undefined =>
   [...fired].sort((a, b) => severity(b.residual.rule.verdict) - severity(a.residual.rule.verdict) || Number(b.fires === 'certainly') - Number(a.fires === 'certainly') || stakes.indexOf(a.residual.rule.costs) - stakes.indexOf(b.residual.rule.costs))[0]?.residual.rule;
 
 /** What one piece of work comes to on each day of a year. */
 const strip = async (ready: Ready, from: Day): Promise<readonly YearRun[]> => {
   const judged: { readonly verdict: Verdict; readonly settled: boolean; readonly rule: Rule | undefined }[] = [];
   for (let day = from; day < from + days; day++) {
-    const each = await ready.judge.on(day);
+    const each = await ready.judge.verdictOn(day);
     judged.push({ verdict: each.verdict, settled: each.settled, rule: loudest(each) });
   }
   return runsOf(judged, from, (a, b) => a.verdict === b.verdict && a.settled === b.settled && a.rule === b.rule).map(({ of, ...run }) => ({

@@ -1,7 +1,7 @@
 import type { FactWord, Value } from '../knowledge/knowledge.js';
 import type { FactValue } from '../facts/factValue.js';
 import { askEngine, type Answer } from './askEngine.js';
-import { type Buckets, bucketsOf } from './buckets.js';
+import { type Buckets, bucketsOf, tooMany } from './buckets.js';
 import { type Condition, testsOf } from './condition.js';
 
 /** A residual rule as a table: one answer of the engine for each combination of classes of its facts, filled when first needed. */
@@ -16,7 +16,10 @@ export type ReadFact = (id: string) => FactValue;
 export const tableOf = (condition: Condition, facts: Readonly<Record<string, FactWord>>): Table => {
   const tests = testsOf(condition);
   const ids = [...new Set(tests.map((test) => test.fact))];
-  return { condition, buckets: ids.map((id) => bucketsOf(id, facts[id], tests.filter((test) => test.fact === id))), cells: new Map() };
+  const buckets = ids.map((id) => bucketsOf(id, facts[id], tests.filter((test) => test.fact === id)));
+  const wide = buckets.find(tooMany);
+  if (wide !== undefined) throw new RangeError(`a rule cuts \`${wide.fact}\` into ${wide.count} classes: at most 30`);
+  return { condition, buckets, cells: new Map() };
 };
 
 const classOf = (buckets: Buckets, fact: FactValue, strict: boolean): number => {
@@ -28,6 +31,20 @@ const classOf = (buckets: Buckets, fact: FactValue, strict: boolean): number => 
 export const cellKey = (table: Table, read: ReadFact, strict = false): string => {
   let key = '';
   for (const buckets of table.buckets) key += `${classOf(buckets, read(buckets.fact), strict)},`;
+  return key;
+};
+
+/** The ways in which some tables cut their facts, each once. */
+export const cutsOf = (tables: readonly Table[]): readonly Buckets[] =>
+  [...new Map(tables.flatMap(({ buckets }) => buckets).map((buckets) => [JSON.stringify([buckets.fact, buckets.stands]), buckets])).values()];
+
+/** All that tables with these cuts can tell of the facts, estimates by value and by their sure bounds: facts with the same key get the same answer from each of them. */
+export const cutKey = (cuts: readonly Buckets[], read: ReadFact): string => {
+  let key = '';
+  for (const buckets of cuts) {
+    const fact = read(buckets.fact);
+    key += fact.state === 'estimated' ? `${classOf(buckets, fact, false)}/${classOf(buckets, fact, true)},` : `${classOf(buckets, fact, false)},`;
+  }
   return key;
 };
 

@@ -13,6 +13,9 @@ export interface Judgement {
   readonly settled: boolean;
 }
 
+/** A verdict and its range: the best end, raised to risky where the worst is worse. */
+export const ranged = (best: Verdict, worst: Verdict): Judgement => ({ verdict: best === worst ? best : worse(best, 'risky'), range: [best, worst], settled: best === worst });
+
 /**
  * The verdict of the rules that fired: the worst of those that fire for certain, raised to risky where an unknown fact could still make it worse.
  * What rests on an estimate alone is never the ground of a flat advise-against.
@@ -24,6 +27,5 @@ export const judgementOf = (fired: readonly Fired<Rule>[]): Judgement => {
     worst = worse(worst, residual.rule.verdict);
     if (fires === 'certainly') best = worse(best, firm ? residual.rule.verdict : 'risky');
   }
-  const verdict = best === worst ? best : worse(best, 'risky');
-  return { verdict, range: [best, worst], settled: best === worst };
+  return ranged(best, worst);
 };

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { tableOf } from '../../src/engine/cells.js';
 import { bucketsOf } from '../../src/engine/buckets.js';
 import type { Operator, Test } from '../../src/engine/condition.js';
 import type { FactWord } from '../../src/knowledge/knowledge.js';
@@ -89,5 +90,6 @@ test('a list falls into a class by which of the asked-for members it holds', () 
 });
 
 test('a rule that cuts a fact into more classes than a number of bits can hold is refused in words', () => {
-  expect(() => bucketsOf('x', { id: 'x', type: 'number', meaning: '' }, Array.from({ length: 15 }, (_, i) => tested('x', 'greaterThan', i)))).toThrow(/31 classes: at most 30/);
+  const word: FactWord = { id: 'x', type: 'number', meaning: '' };
+  expect(() => tableOf({ kind: 'all', of: Array.from({ length: 15 }, (_, i) => tested('x', 'greaterThan', i)) }, { x: word })).toThrow(/31 classes: at most 30/);
 });

@@ -56,7 +56,7 @@ test('the order of rules, species, traits and words never changes an assessment'
     fc.asyncProperty(plausibleProposal(shipped, stations), fc.nat(others.length - 1), async (proposal, i) => {
       expect(withoutKnowledgeName(await others[i]!.assess(proposal))).toBe(withoutKnowledgeName(await advisor.assess(proposal)));
     }),
-    { numRuns: cases(300) },
+    { numRuns: cases(2000) },
   );
 }, 600_000);
 

@@ -36,7 +36,7 @@ const wayIn = async (chore: Chore, run: DayRun, readyFor: ReadyFor, { day }: Due
   let risky: Ready | undefined;
   for (const way of chore.ways) {
     const ready = await readyFor({ ...way } as Proposal['operation'], day);
-    const { verdict } = await ready.judge.on(middleOf(run));
+    const { verdict } = await ready.judge.verdictOn(middleOf(run));
     if (verdict === 'allowed') return { ready, verdict };
     if (verdict === 'risky') risky ??= ready;
   }
@@ -60,7 +60,7 @@ const beforehand = async (leadDays: number, holds: (day: Day) => Promise<boolean
 
 /** A chore that is done while its conditions hold and the rules allow it; one that keeps is overdue in its next time once one has gone by. */
 const meanwhile = async (chore: Chore, holds: (day: Day) => Promise<boolean>, { judge }: Ready, on: DueOn): Promise<{ readonly run: DayRun; readonly state: DueItem['state'] } | undefined> => {
-  const fits = async (day: Day): Promise<boolean> => (await holds(day)) && (await judge.on(day)).verdict === 'allowed';
+  const fits = async (day: Day): Promise<boolean> => (await holds(day)) && (await judge.verdictOn(day)).verdict === 'allowed';
   const { day, soonDays } = on;
   const runs = await runsOf(day - daysBack, day + soonDays, fits);
   const now = runs.find((run) => stateOf(run, on) !== undefined);

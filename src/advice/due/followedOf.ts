@@ -30,7 +30,7 @@ const done = (later: readonly LogEntry[], operation: { readonly op: string }, br
 const firstRun = async (from: Day, to: Day, day: Day, { judge }: Ready): Promise<DayRun | undefined> => {
   for (const [first, last] of [[from, to], [to + 1, to + daysAhead]] as const) {
     for (const worst of ['allowed', 'risky'] as const) {
-      const run = (await runsOf(first, last, async (each) => [worst, 'allowed'].includes((await judge.on(each)).verdict))).find((each) => each.to >= day);
+      const run = (await runsOf(first, last, async (each) => [worst, 'allowed'].includes((await judge.verdictOn(each)).verdict))).find((each) => each.to >= day);
       if (run !== undefined) return run;
     }
   }
@@ -59,7 +59,7 @@ export const followedOf = async (each: CollectedTree, readyFor: ReadyFor, knowle
       const ready = await readyFor(operation, day);
       const run = await firstRun(to < day ? day : from, to < day ? day + catchUpDays : to, day, ready);
       if (run === undefined || (to >= day && run.from > day + soonDays)) continue;
-      const { verdict } = await ready.judge.on(middleOf(run));
+      const { verdict } = await ready.judge.verdictOn(middleOf(run));
       if (verdict === 'advise-against') continue;
       items.push({
         id: [each.id, id, isoOf(entry.latest), ...(branch === undefined ? [] : [String(branch)])].join('/'),
