@@ -9,6 +9,7 @@ import { proposalSchema } from './schemas/proposalSchema.js';
 import { ruleSchema } from './schemas/ruleSchema.js';
 import type { Schema } from './schemas/schema.js';
 import { speciesSchema } from './schemas/speciesSchema.js';
+import { compareSchema, yearSchema } from './schemas/yearSchema.js';
 import { sharedSchemas } from './schemas/wordsSchema.js';
 import { typesOf } from './typesOf.js';
 import { validatorsOf } from './validatorsOf.js';
@@ -25,6 +26,8 @@ export const generated = async (root: string): Promise<ReadonlyMap<string, strin
     'plan-answer': planAnswerSchema(),
     collection: collectionSchema(),
     due: dueSchema(),
+    year: yearSchema(),
+    compare: compareSchema(),
     species: speciesSchema(facts),
     rule: ruleSchema(facts, operations),
     ...sharedSchemas(),
