@@ -136,7 +136,7 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
       windows: [...windows],
       alternatives: [...(await alternativesOf(own, proposal, knowledge, judgeOther))],
       expect: expectationsOf(asked, own.facts.read),
-      after: [...(await followUpsOf(followUps, asked, own.facts.read))],
+      after: [...(await followUpsOf(followUps, prepared, own.facts.read))],
       prunings: [...(await pruningsOf(proposal, knowledge, judgeOther))],
       cautions: await cautionsOf(cautions, own.facts.read, knowledge),
       notices: [...noticesOf(prepared, own, rules)],

@@ -72,6 +72,7 @@ export const flatten = (parts: Parts): Knowledge => {
     followUps: sorted(parts.followUps),
     chores: sorted(parts.chores),
     soonDays: parts.soonDays,
+    againDays: parts.againDays,
     growing: parts.growing,
     renames: parts.renames,
     wording: sorted(parts.wording),

@@ -161,8 +161,10 @@ export interface FollowUp {
   readonly when: readonly WrittenCondition[];
   readonly days: readonly [Figure, Figure];
   readonly operation?: Readonly<Record<string, Value>> & { readonly op: string };
-  /** It stays due once its days are over. */
-  readonly keeps?: boolean;
+  /** The phases in which its days count; all where it does not say. */
+  readonly through?: readonly string[];
+  /** For so many days after its days are over it stays due. */
+  readonly keeps?: number;
   readonly sources: readonly string[];
 }
 
@@ -173,9 +175,12 @@ export interface Chore {
   readonly operations: readonly string[];
   readonly ways: readonly (Readonly<Record<string, Value>> & { readonly op: string })[];
   readonly when: readonly WrittenCondition[];
+  /** Other operations that do it too. */
+  readonly doneBy: readonly string[];
   readonly told: readonly string[];
   readonly leadDays?: number;
-  readonly keeps: boolean;
+  readonly lasts?: number;
+  readonly keeps?: number;
   readonly sources: readonly string[];
 }
 
@@ -214,6 +219,8 @@ export interface Knowledge {
   readonly chores: Readonly<Record<string, Chore>>;
   /** How many days ahead a chore counts as soon. */
   readonly soonDays: number;
+  /** Done within so many days, a chore is not due again. */
+  readonly againDays: number;
   readonly growing: Growing;
   readonly renames: readonly { readonly from: string; readonly to: string; readonly since: string }[];
   readonly wording: Readonly<Record<string, string>>;

@@ -22,6 +22,7 @@ export interface Parts {
   readonly followUps: Readonly<Record<string, FollowUp>>;
   readonly chores: Readonly<Record<string, Chore>>;
   readonly soonDays: number;
+  readonly againDays: number;
   readonly growing: Growing;
   readonly renames: readonly { readonly from: string; readonly to: string; readonly since: string }[];
   readonly wording: Readonly<Record<string, string>>;

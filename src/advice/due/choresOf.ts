@@ -9,14 +9,25 @@ import { inGrowingYear } from '../../season/growingYear.js';
 import { message } from '../message.js';
 import type { Ready } from '../ready.js';
 import { type DueItem, type DueOn, middleOf, type ReadyFor, windowOf } from './dueItem.js';
-import { type DayRun, runsOf } from './runsOf.js';
+import { type DayRun, runAt, runsOf } from './runsOf.js';
 
-/** How far back a time may have begun that is still open or was missed, and how long one may last. */
-const daysBack = 400;
-const daysAhead = 430;
+/** How long a time may last, and how far back the beginning of one is looked for. */
+const longest = 430;
+
+type Holds = (day: Day) => Promise<boolean>;
+
+/** When a chore is due, and by which operation. */
+interface Time {
+  readonly run: DayRun;
+  readonly state: DueItem['state'];
+  /** The day from which it is overdue. */
+  readonly since?: Day;
+  readonly ready: Ready;
+  readonly verdict: DueItem['verdict'];
+}
 
 /** Whether a chore's conditions hold on a day, with the facts that must be told. */
-const holdsOf = (chore: Chore, { prepared, residuals }: Ready): ((day: Day) => Promise<boolean>) | undefined => {
+const holdsOf = (chore: Chore, { prepared, residuals }: Ready): Holds | undefined => {
   const residual = residuals.chores.find((each) => each.rule.id === chore.id);
   if (residual === undefined) return undefined;
   return async (day) => {
@@ -26,13 +37,20 @@ const holdsOf = (chore: Chore, { prepared, residuals }: Ready): ((day: Day) => P
   };
 };
 
-const lastDone = (tree: Proposal['tree'], ops: readonly string[], proposal: Proposal): string => {
-  const done = logEntries(proposal).filter(({ op }) => ops.includes(op)).at(-1);
-  return done === undefined ? (ops.includes('repot') && tree.lastRepotted !== undefined ? tree.lastRepotted : 'first') : isoOf(done.latest);
+/** The operations that do a chore. */
+const doneBy = ({ ways, doneBy: others }: Chore): readonly string[] => [...ways.map(({ op }) => op), ...others];
+
+/** Whether a chore was done so lately that it is not due again. */
+const doneLately = (chore: Chore, proposal: Proposal, againDays: number, day: Day): boolean =>
+  logEntries(proposal).some(({ op, earliest, latest }) => doneBy(chore).includes(op) && earliest <= day && latest > day - againDays);
+
+const lastDone = (chore: Chore, proposal: Proposal): string => {
+  const done = logEntries(proposal).filter(({ op }) => doneBy(chore).includes(op)).at(-1);
+  return done === undefined ? ((chore.told.includes('history.daysSinceRepot') ? proposal.tree.lastRepotted : undefined) ?? 'never') : isoOf(done.latest);
 };
 
 /** The first of a chore's ways that may be done in a run of days, and how it is judged in the middle of it. */
-const wayIn = async (chore: Chore, run: DayRun, readyFor: ReadyFor, { day }: DueOn): Promise<{ readonly ready: Ready; readonly verdict: DueItem['verdict'] } | undefined> => {
+const wayIn = async (chore: Chore, run: DayRun, readyFor: ReadyFor, { day }: DueOn): Promise<Pick<Time, 'ready' | 'verdict'> | undefined> => {
   let risky: Ready | undefined;
   for (const way of chore.ways) {
     const ready = await readyFor({ ...way } as Proposal['operation'], day);
@@ -46,33 +64,42 @@ const wayIn = async (chore: Chore, run: DayRun, readyFor: ReadyFor, { day }: Due
 /** The year in which the cold season of a day began: the growing year that was under way four months before. */
 const coldSeason = (day: Day, { prepared }: Ready): string => String(inGrowingYear(day - 120, (prepared.asked.climate.latitude ?? 0) < 0).year);
 
-const stateOf = (run: DayRun, { day, soonDays }: DueOn): 'open' | 'soon' | undefined =>
-  run.from <= day ? (run.to >= day ? 'open' : undefined) : run.from <= day + soonDays ? 'soon' : undefined;
-
-/** A chore that must be done before the first day on which its conditions hold. */
-const beforehand = async (leadDays: number, holds: (day: Day) => Promise<boolean>, { day, soonDays }: DueOn): Promise<{ readonly run: DayRun; readonly state: DueItem['state'] } | undefined> => {
-  if (await holds(day)) return { run: { from: day, to: day + leadDays }, state: 'overdue' };
-  for (let first = day + 1; first <= day + soonDays + leadDays; first++) {
-    if (await holds(first)) return { run: { from: first - leadDays, to: first - 1 }, state: first - leadDays <= day ? 'open' : 'soon' };
+/** A chore that must be done before the first day on which its conditions hold; overdue while they do. */
+const beforehand = async (chore: Chore, leadDays: number, holds: Holds, readyFor: ReadyFor, on: DueOn): Promise<Time | undefined> => {
+  const { day, soonDays } = on;
+  let first = day;
+  if (await holds(day)) {
+    const { from, to } = await runAt(day, holds, day - longest, day + leadDays);
+    if (day >= from + (chore.keeps ?? 0)) return undefined;
+    const run = { from: day, to };
+    const way = await wayIn(chore, run, readyFor, on);
+    return way === undefined ? undefined : { run, state: 'overdue', since: from, ...way };
   }
-  return undefined;
+  while (first <= day + soonDays + leadDays && !(await holds(first))) first++;
+  if (first > day + soonDays + leadDays) return undefined;
+  const run = { from: first - leadDays, to: first - 1 };
+  const way = await wayIn(chore, run, readyFor, on);
+  return way === undefined ? undefined : { run, state: run.from <= day ? 'open' : 'soon', ...way };
 };
 
-/** A chore that is done while its conditions hold and the rules allow it; one that keeps is overdue in its next time once one has gone by. */
-const meanwhile = async (chore: Chore, holds: (day: Day) => Promise<boolean>, { judge }: Ready, on: DueOn): Promise<{ readonly run: DayRun; readonly state: DueItem['state'] } | undefined> => {
-  const fits = async (day: Day): Promise<boolean> => (await holds(day)) && (await judge.verdictOn(day)).verdict === 'allowed';
-  const { day, soonDays } = on;
-  const runs = await runsOf(day - daysBack, day + soonDays, fits);
-  const now = runs.find((run) => stateOf(run, on) !== undefined);
-  /* A run that begins or ends where looking did goes on: its days are as far as one can see. */
-  const whole = async (run: DayRun): Promise<DayRun> => {
-    let { to } = run;
-    while (to < run.from + daysAhead && (await fits(to + 1))) to++;
-    return { from: run.from, to };
-  };
-  if (now === undefined) return undefined;
-  const missed = chore.keeps && runs.some((run) => run.to < day) && (await holds(day));
-  return { run: await whole(now), state: missed ? 'overdue' : stateOf(now, on)! };
+/** A chore that is done while its conditions hold and the rules allow it, in the first of its ways that has a time; one that keeps is overdue where a time for it went by. */
+const meanwhile = async (chore: Chore, holds: Holds, readyFor: ReadyFor, { day, soonDays }: DueOn): Promise<Time | undefined> => {
+  const lasts = chore.lasts ?? longest;
+  for (const way of chore.ways) {
+    const ready = await readyFor({ ...way } as Proposal['operation'], day);
+    const fits = async (each: Day): Promise<boolean> => (await holds(each)) && (await ready.judge.verdictOn(each)).verdict === 'allowed';
+    let next = day;
+    while (next <= day + soonDays && !(await fits(next))) next++;
+    if (next > day + soonDays) continue;
+    const { from, to } = await runAt(next, fits, next === day ? day - longest : next, next + lasts);
+    const told = { from, to: Math.min(to, from + lasts - 1) };
+    const missed = chore.keeps === undefined ? [] : await runsOf(day - chore.keeps, Math.min(from, day) - 1, fits);
+    const past = missed.length > 0 ? missed[0]!.to + 1 : told.to < day ? told.to + 1 : undefined;
+    if (past === undefined) return { run: told, state: from <= day ? 'open' : 'soon', ready, verdict: 'allowed' };
+    if (chore.keeps === undefined || past + chore.keeps < day) continue;
+    return { run: told.to < day ? { from: day, to: Math.min(to, day + lasts - 1) } : told, state: 'overdue', since: past, ready, verdict: 'allowed' };
+  }
+  return undefined;
 };
 
 /** What comes round on one tree: the chores whose conditions hold, each in a window in which it may be done. */
@@ -80,17 +107,19 @@ export const choresOf = async (each: CollectedTree, readyFor: ReadyFor, knowledg
   const items: DueItem[] = [];
   for (const chore of Object.values(knowledge.chores)) {
     const first = await readyFor({ ...chore.ways[0]! } as Proposal['operation'], on.day);
-    const holds = holdsOf(chore, first);
+    const { proposal } = first;
+    const holds = doneLately(chore, proposal, knowledge.againDays, on.day) ? undefined : holdsOf(chore, first);
     if (holds === undefined) continue;
-    const due = chore.leadDays === undefined ? await meanwhile(chore, holds, first, on) : await beforehand(chore.leadDays, holds, on);
-    const way = due === undefined ? undefined : await wayIn(chore, due.run, readyFor, on);
-    if (due === undefined || way === undefined) continue;
-    const window = windowOf(due.run, first);
-    const since = lastDone(each.tree, chore.ways.map(({ op }) => op), first.proposal);
+    const due = chore.leadDays === undefined ? await meanwhile(chore, holds, readyFor, on) : await beforehand(chore, chore.leadDays, holds, readyFor, on);
+    if (due === undefined) continue;
+    const window = windowOf(due.run, due.ready);
+    const since = lastDone(chore, proposal);
+    const harm = due.since ?? due.run.to + 1;
+    const season = chore.leadDays !== undefined ? [coldSeason(harm, first)] : chore.keeps === undefined ? [window.from.slice(0, 4)] : [];
     items.push({
-      id: [each.id, chore.id, since, ...(chore.leadDays !== undefined ? [coldSeason(on.day, first)] : chore.keeps ? [] : [window.from.slice(0, 4)])].join('/'),
-      tree: each.id, operation: way.ready.proposal.operation, window, state: due.state, verdict: way.verdict,
-      why: message(knowledge, `due.${chore.id}`, { date: isoOf(due.run.to + 1) }),
+      id: [each.id, chore.id, since, ...season].join('/'),
+      tree: each.id, operation: due.ready.proposal.operation, window, state: due.state, ...(due.since === undefined ? {} : { since: isoOf(due.since) }), verdict: due.verdict,
+      why: message(knowledge, `due.${chore.id}`, { date: isoOf(harm), since }),
     });
   }
   return items;

@@ -1,14 +1,17 @@
+import type { Proposal } from '../../contract/types.generated.js';
+import { logEntries } from '../../facts/logEntries.js';
 import { checkCollection, type CollectedTree } from '../../knowledge/checkCollection.js';
+import { checkProposal, noSuchDay } from '../../knowledge/checkProposal.js';
 import { type Issue, SparebudError } from '../../knowledge/error.js';
 import type { Knowledge } from '../../knowledge/knowledge.js';
-import { noSuchDay } from '../../knowledge/checkProposal.js';
 import { dayOf } from '../../season/day.js';
+import { stateLeft } from '../plan/treeAfter.js';
 import type { Ready } from '../ready.js';
 import { choresOf } from './choresOf.js';
 import { type DueItem, readyForTree } from './dueItem.js';
+import { followedOf } from './followedOf.js';
 
 export type { DueItem } from './dueItem.js';
-import { followedOf } from './followedOf.js';
 
 /** What is due in a collection: overdue first, then open, then soon. */
 export interface Due {
@@ -24,10 +27,14 @@ const order: readonly DueItem['state'][] = ['overdue', 'open', 'soon'];
 const before = (a: DueItem, b: DueItem): number =>
   order.indexOf(a.state) - order.indexOf(b.state) || (a.window.from === b.window.from ? (a.id < b.id ? -1 : 1) : a.window.from < b.window.from ? -1 : 1);
 
-/** A phase that is told is seen on the day that is asked about, and is a sighting on any other. */
-const seenOn = (each: CollectedTree, date: string): CollectedTree => {
-  const { phase, ...tree } = each.tree;
-  return phase === undefined ? each : { ...each, tree: { ...tree, log: [...(tree.log ?? []), { saw: phase, date }] } };
+/** The tree on the day that is asked about: a phase that is told is a sighting of that day, and where its standing is not told, the log tells to where it was moved last. */
+const asOn = (each: CollectedTree, date: string, knowledge: Knowledge): CollectedTree => {
+  const { operations } = knowledge;
+  const { phase, standing, ...tree } = checkProposal({ tree: each.tree, operation: { op: 'feed' } }, knowledge).tree;
+  const moves = logEntries({ tree } as Proposal).filter(({ earliest }) => earliest <= dayOf(date)).map(({ op, written }) => stateLeft(operations[op]?.leaves.standing, { ...written, op } as Proposal['operation']));
+  const stands = (standing ?? moves.findLast((move) => move !== undefined)) as typeof standing;
+  const seen = phase === undefined ? {} : { log: [...(tree.log ?? []), { saw: phase, date }] };
+  return { ...each, tree: { ...tree, ...(stands === undefined ? {} : { standing: stands }), ...seen } as CollectedTree['tree'] };
 };
 
 /** One item for each piece of work on a tree: what follows logged work is worth more than a chore that asks for the same. */
@@ -54,9 +61,10 @@ export const dueOf = async (ready: (written: unknown) => Promise<Ready>, knowled
   const items: DueItem[] = [];
   const unanswered = [...wrong].map(([tree, issues]) => ({ tree, issues }));
   for (const each of trees) {
-    const readyFor = readyForTree(ready, seenOn(each, date));
     try {
-      items.push(...once([...(await followedOf(each, readyFor, knowledge, on)), ...(await choresOf(each, readyFor, knowledge, on))]));
+      const tree = asOn(each, date, knowledge);
+      const readyFor = readyForTree(ready, tree);
+      items.push(...once([...(await followedOf(tree, readyFor, knowledge, on)), ...(await choresOf(tree, readyFor, knowledge, on))]));
     } catch (cause) {
       if (!(cause instanceof SparebudError)) throw cause;
       unanswered.push({ tree: each.id, issues: cause.issues });

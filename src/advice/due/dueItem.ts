@@ -12,6 +12,8 @@ export interface DueItem {
   readonly operation: Proposal['operation'];
   readonly window: { readonly from: string; readonly to: string; readonly plusMinusDays: number };
   readonly state: 'overdue' | 'open' | 'soon';
+  /** The day from which it is overdue. */
+  readonly since?: string;
   readonly verdict: 'allowed' | 'risky';
   readonly why: Message;
 }

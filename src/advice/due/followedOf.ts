@@ -8,12 +8,14 @@ import type { Ready } from '../ready.js';
 import { type DueItem, type DueOn, middleOf, type ReadyFor, windowOf } from './dueItem.js';
 import { type DayRun, runsOf } from './runsOf.js';
 
-/** How long after its days work that keeps is still told of, and how far ahead a day is looked for on which it may be done. */
-const longestOverdue = 800;
+/** How far ahead a day is looked for on which it may be done. */
 const daysAhead = 430;
 
 /** Within how many days overdue work is done on the first day that allows it; past them any day is looked for on which it is not advised against. */
 const catchUpDays = 120;
+
+/** How many days are told of for work that is overdue: the first ones. */
+const overdueDays = 30;
 
 const written = ({ op, written: told }: LogEntry): Proposal['operation'] => {
   const { date: _, outcome: __, note: ___, ...operation } = told;
@@ -47,23 +49,24 @@ export const followedOf = async (each: CollectedTree, readyFor: ReadyFor, knowle
     if (entry.latest > day) continue;
     const asDone = await readyFor(written(entry), entry.latest);
     const branch = entry.written['branch'];
-    for (const after of await followUpsOf(asDone.residuals.followUps, asDone.prepared.asked, (await asDone.judge()).facts.read)) {
+    for (const after of await followUpsOf(asDone.residuals.followUps, asDone.prepared, (await asDone.judge()).facts.read)) {
       if (after.operation === undefined || after.from === undefined || after.to === undefined) continue;
       const [from, to] = [dayOf(after.from), dayOf(after.to)];
       const id = after.do.id.slice('after.'.length);
-      const keeps = knowledge.followUps[id]?.keeps === true;
-      if (from > day + soonDays || (to < day && (!keeps || day - to > longestOverdue)) || done(entries.slice(i + 1), after.operation, branch)) continue;
+      const late = to < day;
+      if (from > day + soonDays || (late && day - to > (knowledge.followUps[id]?.keeps ?? 0)) || done(entries.slice(i + 1), after.operation, branch)) continue;
       const taken = knowledge.operations[after.operation.op]!.parameters;
       const told = Object.fromEntries(Object.entries(entry.written).filter(([name]) => ['branch', 'branchDiameterMm', 'branchToTrunk'].includes(name) && taken.includes(name)));
       const operation = { ...told, ...after.operation } as Proposal['operation'];
       const ready = await readyFor(operation, day);
-      const run = await firstRun(to < day ? day : from, to < day ? day + catchUpDays : to, day, ready);
-      if (run === undefined || (to >= day && run.from > day + soonDays)) continue;
+      const whole = await firstRun(late ? day : from, late ? day + catchUpDays : to, day, ready);
+      if (whole === undefined || (!late && whole.from > day + soonDays)) continue;
+      const run = late ? { from: whole.from, to: Math.min(whole.to, whole.from + overdueDays - 1) } : whole;
       const { verdict } = await ready.judge.verdictOn(middleOf(run));
       if (verdict === 'advise-against') continue;
       items.push({
         id: [each.id, id, isoOf(entry.latest), ...(branch === undefined ? [] : [String(branch)])].join('/'),
-        tree: each.id, operation, window: windowOf(run, ready), state: to < day ? 'overdue' : run.from <= day ? 'open' : 'soon', verdict, why: after.do,
+        tree: each.id, operation, window: windowOf(run, ready), state: late ? 'overdue' : run.from <= day ? 'open' : 'soon', ...(late ? { since: isoOf(to + 1) } : {}), verdict, why: after.do,
       });
     }
   }

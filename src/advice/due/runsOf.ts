@@ -17,3 +17,11 @@ export const runsOf = async (from: Day, to: Day, holds: (day: Day) => Promise<bo
   }
   return runs;
 };
+
+/** The run of days around one on which something holds, within bounds. */
+export const runAt = async (day: Day, holds: (day: Day) => Promise<boolean>, earliest: Day, latest: Day): Promise<DayRun> => {
+  let [from, to] = [day, day];
+  while (from > earliest && (await holds(from - 1))) from--;
+  while (to < latest && (await holds(to + 1))) to++;
+  return { from, to };
+};

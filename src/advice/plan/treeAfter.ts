@@ -6,7 +6,8 @@ type Operation = Proposal['operation'];
 type Structure = NonNullable<Tree['structure']>;
 type Branch = NonNullable<Structure['branches']>[number];
 
-const left = (state: Left | undefined, operation: Operation): string | undefined => {
+/** The state that an operation leaves, as its parameters tell it; undefined where it leaves none. */
+export const stateLeft = (state: Left | undefined, operation: Operation): string | undefined => {
   if (state === undefined || typeof state === 'string') return state;
   const told = (operation as unknown as Readonly<Record<string, unknown>>)[state.parameter];
   return typeof told === 'string' ? (state.as?.[told] ?? told) : undefined;
@@ -49,7 +50,7 @@ export const treeAfter = (tree: Tree, date: string, operations: readonly Operati
   for (const operation of operations) {
     const { leaves } = words[operation.op]!;
     for (const field of ['growing', 'standing', 'rootState'] as const) {
-      const state = left(leaves[field], operation);
+      const state = stateLeft(leaves[field], operation);
       if (state !== undefined) after = { ...after, [field]: state };
     }
     if (leaves.repotted === true) after = { ...after, lastRepotted: date };

@@ -1,4 +1,4 @@
-import type { Chore, FactWord, OperationWord, Value } from '../knowledge.js';
+import type { Chore, FactWord, Knowledge, OperationWord, Value } from '../knowledge.js';
 import type { YamlFile } from './readYaml.js';
 
 type Written = Readonly<Record<string, Readonly<Record<string, unknown>>>>;
@@ -21,14 +21,14 @@ export const readFacts = (file: YamlFile | undefined): Readonly<Record<string, F
 export const readOperations = (file: YamlFile | undefined): Readonly<Record<string, OperationWord>> =>
   withIds(file, (id, written) => ({ id, aliases: {}, leavesWound: false, sheds: false, instead: [], leaves: {}, ...written }) as unknown as OperationWord);
 
-/** The chores of shared/chores.yaml, each with its id and its defaults filled in, and how far ahead one counts as soon. */
-export const readChores = (file: YamlFile | undefined): { readonly chores: Readonly<Record<string, Chore>>; readonly soonDays: number } => {
-  const data = file?.data as { readonly soon?: number; readonly chores?: Written } | null | undefined;
+/** The chores of shared/chores.yaml, each with its id and its defaults filled in, how far ahead one counts as soon, and for how long one that was done is not due again. */
+export const readChores = (file: YamlFile | undefined): Pick<Knowledge, 'chores' | 'soonDays' | 'againDays'> => {
+  const data = file?.data as { readonly soon?: number; readonly again?: number; readonly chores?: Written } | null | undefined;
   const chores = Object.entries(data?.chores ?? {}).map(([id, written]): [string, Chore] => {
     const ways = (written['ways'] ?? []) as Chore['ways'];
-    return [id, { id, told: [], keeps: false, when: [], operations: ways.slice(0, 1).map(({ op }) => op), ...written } as unknown as Chore];
+    return [id, { id, told: [], doneBy: [], when: [], operations: ways.slice(0, 1).map(({ op }) => op), ...written } as unknown as Chore];
   });
-  return { chores: Object.fromEntries(chores), soonDays: data?.soon ?? 30 };
+  return { chores: Object.fromEntries(chores), soonDays: data?.soon ?? 30, againDays: data?.again ?? 200 };
 };
 
 /** Entries of any other shared mapping, each with its id. */

@@ -20,9 +20,9 @@ export const dueSchema = (): Schema => {
   const message = partOf('assessment', '/$defs/message');
   const item = closed(
     {
-      id: text('stable: the same piece of work keeps it, whenever it is asked'), tree: id, operation: { type: 'object', required: ['op'] }, branch: text(),
+      id: text('stable: the same piece of work keeps it, whenever it is asked'), tree: id, operation: { type: 'object', required: ['op'] },
       window: closed({ from: dated, to: dated, plusMinusDays: { type: 'number' } }, ['from', 'to', 'plusMinusDays']),
-      state: oneOf(['overdue', 'open', 'soon']), verdict: oneOf(['allowed', 'risky']), why: message,
+      state: oneOf(['overdue', 'open', 'soon']), since: { ...dated, description: 'the day from which it is overdue' }, verdict: oneOf(['allowed', 'risky']), why: message,
     },
     ['id', 'tree', 'operation', 'window', 'state', 'verdict', 'why'],
   );

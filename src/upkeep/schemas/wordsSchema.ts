@@ -10,6 +10,7 @@ const named = byKind({ string: { const: 'all' }, array: { ...listOf(text(), 1), 
 const when = listOf({ $ref: 'rule.schema.json#/$defs/condition' }, 1);
 const figure = byKind({ number: { minimum: 0 }, object: closed({ trait: text(), times: { type: 'number' } }, ['trait', 'times']) });
 const done = { type: 'object', required: ['op'] } as const;
+const days = { type: 'integer', minimum: 1 } as const;
 const rate = { type: 'number', exclusiveMinimum: 0 } as const;
 
 const left = byKind({ string: {}, object: closed({ parameter: text('the parameter of the operation that tells it'), as: mapOf(text()) }, ['parameter']) });
@@ -69,10 +70,10 @@ export const sharedSchemas = (): Readonly<Record<string, Schema>> => ({
   sources: document('sources', 'The sources', mapOf(sourceSchema)),
   alerts: document('alerts', 'Dated alerts of diseases and pests by region', listOf(closed({ disease: text(), regions: listOf({ type: 'string', pattern: '^[A-Z]{2}(-[A-Z0-9]{1,3})?$' }, 1), from: monthDay, to: monthDay, box: { type: 'array', items: { type: 'number' }, minItems: 4, maxItems: 4 }, source: text(), sources, note: text() }, ['disease', 'regions', 'from', 'to']))),
   cautions: document('cautions', 'Cautions and what brings them up', mapOf(closed({ operations: named, when, sources }, ['operations', 'sources']))),
-  following: document('following', 'Work that follows other work', mapOf(closed({ operations: named, when, days: { type: 'array', items: figure, minItems: 2, maxItems: 2 }, operation: done, keeps: { type: 'boolean' }, sources }, ['operations', 'days', 'sources']))),
+  following: document('following', 'Work that follows other work', mapOf(closed({ operations: named, when, days: { type: 'array', items: figure, minItems: 2, maxItems: 2 }, operation: done, through: listOf(text('a phase'), 1), keeps: days, sources }, ['operations', 'days', 'sources']))),
   chores: document('chores', 'Work that comes round', closed(
-    { soon: { type: 'integer', minimum: 1 }, chores: mapOf(closed({ ways: listOf(done, 1), when, told: listOf(text()), leadDays: { type: 'integer', minimum: 1 }, keeps: { type: 'boolean' }, sources }, ['ways', 'when', 'sources'])) },
-    ['soon', 'chores'],
+    { soon: days, again: days, chores: mapOf(closed({ ways: listOf(done, 1), doneBy: listOf(text('an operation'), 1), when, told: listOf(text('a fact'), 1), leadDays: days, lasts: days, keeps: days, sources }, ['ways', 'when', 'sources'])) },
+    ['soon', 'again', 'chores'],
   )),
   growing: document('growing', 'Factors and usual figures by growing conditions', closed(
     {
