@@ -94,7 +94,7 @@ const meanwhile = async (chore: Chore, holds: Holds, readyFor: ReadyFor, { day, 
     const { from, to } = await runAt(next, fits, next === day ? day - longest : next, next + lasts);
     const told = { from, to: Math.min(to, from + lasts - 1) };
     const missed = chore.keeps === undefined ? [] : await runsOf(day - chore.keeps, Math.min(from, day) - 1, fits);
-    const past = missed.length > 0 ? missed[0]!.to + 1 : told.to < day ? told.to + 1 : undefined;
+    const past = missed.length > 0 ? missed.at(-1)!.to + 1 : told.to < day ? told.to + 1 : undefined;
     if (past === undefined) return { run: told, state: from <= day ? 'open' : 'soon', ready, verdict: 'allowed' };
     if (chore.keeps === undefined || past + chore.keeps < day) continue;
     return { run: told.to < day ? { from: day, to: Math.min(to, day + lasts - 1) } : told, state: 'overdue', since: past, ready, verdict: 'allowed' };

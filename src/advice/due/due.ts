@@ -13,7 +13,7 @@ import { followedOf } from './followedOf.js';
 
 export type { DueItem } from './dueItem.js';
 
-/** What is due in a collection: overdue first, then open, then soon. */
+/** What is due in a collection: overdue first, then open, then soon; the oldest first. */
 export interface Due {
   readonly schema: 'due/1';
   readonly date: string;
@@ -24,8 +24,10 @@ export interface Due {
 
 const order: readonly DueItem['state'][] = ['overdue', 'open', 'soon'];
 
-const before = (a: DueItem, b: DueItem): number =>
-  order.indexOf(a.state) - order.indexOf(b.state) || (a.window.from === b.window.from ? (a.id < b.id ? -1 : 1) : a.window.from < b.window.from ? -1 : 1);
+const before = (a: DueItem, b: DueItem): number => {
+  const [one, other] = [a.since ?? a.window.from, b.since ?? b.window.from];
+  return order.indexOf(a.state) - order.indexOf(b.state) || (one === other ? (a.id < b.id ? -1 : 1) : one < other ? -1 : 1);
+};
 
 /** The tree on the day that is asked about: a phase that is told is a sighting of that day, and where its standing is not told, the log tells to where it was moved last. */
 const asOn = (each: CollectedTree, date: string, knowledge: Knowledge): CollectedTree => {

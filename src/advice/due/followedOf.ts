@@ -28,10 +28,10 @@ const sameBranch = (one: unknown, other: unknown): boolean => one === undefined 
 const done = (later: readonly LogEntry[], operation: { readonly op: string }, branch: unknown): boolean =>
   later.some((entry) => entry.op === operation.op && sameBranch(entry.written['branch'], branch));
 
-/** The first days that are not over, within its time or past it, on which the work is allowed, or else is not advised against. */
-const firstRun = async (from: Day, to: Day, day: Day, { judge }: Ready): Promise<DayRun | undefined> => {
-  for (const [first, last] of [[from, to], [to + 1, to + daysAhead]] as const) {
-    for (const worst of ['allowed', 'risky'] as const) {
+/** The first days that are not over on which the work is allowed; for work that keeps, or else is not advised against, and then also past its time. */
+const firstRun = async (from: Day, to: Day, day: Day, keeps: boolean, { judge }: Ready): Promise<DayRun | undefined> => {
+  for (const [first, last] of keeps ? [[from, to], [to + 1, to + daysAhead]] as const : [[from, to]] as const) {
+    for (const worst of keeps ? ['allowed', 'risky'] as const : ['allowed'] as const) {
       const run = (await runsOf(first, last, async (each) => [worst, 'allowed'].includes((await judge.verdictOn(each)).verdict))).find((each) => each.to >= day);
       if (run !== undefined) return run;
     }
@@ -53,13 +53,14 @@ export const followedOf = async (each: CollectedTree, readyFor: ReadyFor, knowle
       if (after.operation === undefined || after.from === undefined || after.to === undefined) continue;
       const [from, to] = [dayOf(after.from), dayOf(after.to)];
       const id = after.do.id.slice('after.'.length);
+      const keeps = knowledge.followUps[id]?.keeps;
       const late = to < day;
-      if (from > day + soonDays || (late && day - to > (knowledge.followUps[id]?.keeps ?? 0)) || done(entries.slice(i + 1), after.operation, branch)) continue;
+      if (from > day + soonDays || (late && day - to > (keeps ?? 0)) || done(entries.slice(i + 1), after.operation, branch)) continue;
       const taken = knowledge.operations[after.operation.op]!.parameters;
       const told = Object.fromEntries(Object.entries(entry.written).filter(([name]) => ['branch', 'branchDiameterMm', 'branchToTrunk'].includes(name) && taken.includes(name)));
       const operation = { ...told, ...after.operation } as Proposal['operation'];
       const ready = await readyFor(operation, day);
-      const whole = await firstRun(late ? day : from, late ? day + catchUpDays : to, day, ready);
+      const whole = await firstRun(late ? day : from, late ? day + catchUpDays : to, day, keeps !== undefined, ready);
       if (whole === undefined || (!late && whole.from > day + soonDays)) continue;
       const run = late ? { from: whole.from, to: Math.min(whole.to, whole.from + overdueDays - 1) } : whole;
       const { verdict } = await ready.judge.verdictOn(middleOf(run));
