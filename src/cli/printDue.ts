@@ -1,5 +1,5 @@
 import colors from 'picocolors';
-import type { Due } from '../advice/due/due.js';
+import type { Due, DueItem } from '../advice/due/due.js';
 import type { Knowledge } from '../knowledge/knowledge.js';
 import { dueTitle } from './dueCalendar.js';
 import { hanging } from './hanging.js';
@@ -7,17 +7,24 @@ import { verdictMarks } from './verdictText.js';
 
 const headings = { overdue: 'Overdue', open: 'Open now', soon: 'Soon' } as const;
 
-/** What is due for a person: overdue, open, soon; one line for the work and its days, one for why. */
+/** Items with those of one tree together, in the order in which each tree comes first. */
+const byTree = (items: readonly DueItem[]): readonly DueItem[] => [...new Set(items.map(({ tree }) => tree))].flatMap((tree) => items.filter((item) => item.tree === tree));
+
+/** A window in a line: the year once, where both ends are in it. */
+const days = ({ from, to }: DueItem['window']): string => `${from} to ${to.startsWith(from.slice(0, 5)) ? to.slice(5) : to}`;
+
+/** What is due for a person: overdue, open, soon, by tree; a line for the work and its days, and why beneath it. */
 export const printDue = (due: Due, knowledge: Knowledge, width: number): string => {
   const out: string[] = [];
   for (const state of ['overdue', 'open', 'soon'] as const) {
     const items = due.items.filter((item) => item.state === state);
     if (items.length === 0) continue;
     out.push(...(out.length === 0 ? [] : ['']), colors.bold(`${headings[state]} (${items.length})`));
-    for (const item of items) {
+    for (const item of byTree(items)) {
       const { mark, paint } = verdictMarks[item.verdict];
-      out.push(hanging(`${paint(mark)} `, `${colors.bold(dueTitle(item, knowledge))}, ${item.window.from} to ${item.window.to}`, width + 8));
-      out.push(hanging('  ', colors.dim(item.why.text), width + 8));
+      const late = item.since === undefined ? '' : `, late since ${item.since}`;
+      out.push(paint(mark) + hanging('  ', `${colors.bold(dueTitle(item, knowledge))}, ${days(item.window)}${late}`, width).slice(1));
+      out.push(hanging('  ', colors.dim(item.why.text), width));
     }
   }
   if (due.items.length === 0) out.push(`Nothing is due on ${due.date}.`);

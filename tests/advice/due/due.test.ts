@@ -16,6 +16,13 @@ const places = fc.constantFrom(...stations.slice(0, 60)).map((station) => ({ pla
 const collections = fc.array(plausibleProposal(shipped, stations, { where: places }), { minLength: 1, maxLength: 3 })
   .map((proposals) => ({ trees: proposals.map(({ tree, where }, i) => ({ id: `tree-${i}`, tree, ...(where === undefined ? {} : { where }) })) }) as Collection);
 
+/** Where a tree stands by its log, where that is not told: as the words for berths and moves say. */
+const standingOf = ({ standing, log }: Collection['trees'][number]['tree'], date: string): string | undefined => {
+  const moves = (log ?? []).filter((entry) => ['overwinter', 'move-indoors', 'move-outdoors'].includes(entry['op'] as string) && String(entry['date']) <= date);
+  const last = [...moves].sort((a, b) => (String(a['date']) < String(b['date']) ? -1 : 1)).map((entry) => (entry['op'] === 'move-outdoors' ? 'outdoors' : ((entry['placement'] ?? entry['to']) as string | undefined))).findLast((to) => to !== undefined);
+  return standing ?? last?.replace(/^outdoors-.*/, 'outdoors');
+};
+
 /** Every item, asked again in the middle of its window, on the tree as it was told on the day of the list. */
 const badInTheMiddle = async (collection: Collection, date: string): Promise<readonly string[]> => {
   const due = await advisor.due(collection, date);
@@ -24,12 +31,25 @@ const badInTheMiddle = async (collection: Collection, date: string): Promise<rea
   for (const { id, tree: name, operation, window, verdict } of due.items) {
     const { tree, where = collection.where } = collection.trees.find((each) => each.id === name)!;
     const { phase, ...rest } = tree;
+    const standing = standingOf(tree, date);
     const seen = phase === undefined ? {} : { log: [...(tree.log ?? []), { saw: phase, date }] };
     const middle = Math.floor((dayOf(window.from) + dayOf(window.to)) / 2);
-    const again = await advisor.verdict({ tree: { ...rest, ...seen }, ...(where === undefined ? {} : { where }), operation, date: isoOf(middle) });
+    const again = await advisor.verdict({ tree: { ...rest, ...(standing === undefined ? {} : { standing }), ...seen }, ...(where === undefined ? {} : { where }), operation, date: isoOf(middle) });
     if (again.verdict === 'advise-against' || again.verdict !== verdict) bad.push(`${date} ${id} in the middle of ${window.from} to ${window.to}: ${again.verdict}, told ${verdict}`);
   }
   return bad;
+};
+
+/** Items of the day's list that, done and logged on that day, are still on the list of the next. */
+const stillThere = async (collection: Collection, date: string): Promise<readonly string[]> => {
+  const still: string[] = [];
+  for (const item of (await advisor.due(collection, date)).items) {
+    const each = collection.trees.find(({ id }) => id === item.tree)!;
+    const tree = { ...each.tree, log: [...(each.tree.log ?? []), { ...item.operation, date }] } as Collection['trees'][number]['tree'];
+    const next = await advisor.due({ ...collection, trees: [{ ...each, tree }] }, isoOf(dayOf(date) + 1));
+    still.push(...next.items.filter(({ operation }) => operation.op === item.operation.op && operation.branch === item.operation.branch).map(({ id, state }) => `${date} ${item.id} ${item.state}, then ${id} ${state}`));
+  }
+  return still;
 };
 
 describe('the thirty trees of the demo over a year', () => {
@@ -46,6 +66,31 @@ describe('the thirty trees of the demo over a year', () => {
 
   test('are never asked to bear what is advised against in the middle of its days', async () => {
     for (const date of months) expect(await badInTheMiddle(demo, date)).toEqual([]);
+  }, 300_000);
+
+  test('are not asked again tomorrow for what was done today', async () => {
+    for (const date of months) expect(await stillThere(demo, date)).toEqual([]);
+  }, 300_000);
+
+  test('leave a grower who does what is open a list that gets shorter, and never two lines for the same work on one tree', async () => {
+    let trees = demo.trees;
+    const lengths: number[] = [];
+    for (const date of months) {
+      const { items } = await advisor.due({ ...demo, trees }, date);
+      lengths.push(items.length);
+      const work = items.map(({ tree, operation }) => `${tree} ${operation.op} ${operation.branch ?? ''}`);
+      expect(new Set(work).size, date).toBe(work.length);
+      const done = items.filter(({ state, window }) => state !== 'soon' && window.from <= date);
+      trees = trees.map((each) => {
+        const entries = done.filter(({ tree }) => tree === each.id).map(({ operation }) => ({ ...operation, date }));
+        const { standing, ...rest } = each.tree;
+        const moved = entries.some(({ op }) => op === 'overwinter' || op === 'move-outdoors');
+        return { ...each, tree: { ...rest, ...(moved || standing === undefined ? {} : { standing }), log: [...(each.tree.log ?? []), ...entries] } as typeof each.tree };
+      });
+    }
+    expect(Math.max(...lengths)).toBeLessThanOrEqual(22);
+    expect(Math.min(...lengths)).toBeGreaterThanOrEqual(1);
+    expect(lengths.reduce((sum, each) => sum + each, 0)).toBeLessThan((await lists).reduce((sum, { items }) => sum + items.length, 0));
   }, 300_000);
 
   test('are repotted in spring, moved before the frosts, put out in May, and pinched while candles are soft', async () => {
@@ -75,6 +120,10 @@ describe('the thirty trees of the demo over a year', () => {
 describe('any collection', () => {
   test('is never told to do what is advised against', async () => {
     await fc.assert(fc.asyncProperty(collections, dateArbitrary, async (collection, date) => { expect(await badInTheMiddle(collection, date)).toEqual([]); }), { numRuns: cases(40) });
+  }, 600_000);
+
+  test('is not asked again tomorrow for what was done today', async () => {
+    await fc.assert(fc.asyncProperty(collections, dateArbitrary, async (collection, date) => { expect(await stillThere(collection, date)).toEqual([]); }), { numRuns: cases(40) });
   }, 600_000);
 
   test('is answered alike whatever the order of its trees', async () => {
@@ -111,6 +160,41 @@ describe('one tree', () => {
   test('that needs a cold rest and stands in a heated room is to be moved when nights are cold', async () => {
     expect(await items({ species: 'acer-palmatum', standing: 'heated-room', lastRepotted: '2027-03' }, '2027-10-25')).toContainEqual(expect.stringMatching(/^overwinter/));
     expect(await items({ species: 'acer-palmatum', standing: 'heated-room', lastRepotted: '2027-03' }, '2027-07-25')).not.toContainEqual(expect.stringMatching(/^overwinter/));
+  });
+});
+
+describe('a tree whose log tells where it was moved', () => {
+  const where = { place: 'malmo-sweden' };
+  const works = async (log: readonly object[], date: string): Promise<readonly string[]> => (await advisor.due({ where, trees: [{ id: 'it', tree: { species: 'trident maple', lastRepotted: '2027-03', log } }] }, date)).items.map(({ operation }) => operation.op);
+  const inFrame = [{ op: 'winter berth', placement: 'cold-frame', date: '2026-11-02' }];
+
+  test('is put into its frame before the frosts, taken out as it wakes, and put in again a year later', async () => {
+    expect(await works([], '2026-10-25')).toEqual(['overwinter']);
+    expect(await works(inFrame, '2026-11-20')).toEqual([]);
+    expect(await works(inFrame, '2027-04-05')).toEqual(['move-outdoors']);
+    expect(await works([...inFrame, { op: 'move-outdoors', date: '2027-04-05' }], '2027-04-06')).toEqual([]);
+    expect(await works([...inFrame, { op: 'move-outdoors', date: '2027-04-05' }], '2027-10-25')).toEqual(['overwinter']);
+  });
+});
+
+describe('wire that was put on in autumn', () => {
+  test('is looked at when the tree grows again, since wire marks in growth', async () => {
+    const due = async (wired: string, date: string): Promise<readonly string[]> => (await advisor.due({ where: { place: 'malmo-sweden' }, trees: [{ id: 'it', tree: { species: 'trident maple', lastRepotted: '2027-03', log: [{ op: 'wire', date: wired }] } }] }, date)).items.filter(({ operation }) => operation.op === 'unwire').map(({ state }) => state);
+    expect(await due('2026-11-20', '2027-02-01')).toEqual([]);
+    expect(await due('2026-11-20', '2027-05-25')).toEqual(['open']);
+    expect(await due('2026-11-20', '2027-08-01')).toEqual(['overdue']);
+    expect(await due('2027-05-20', '2027-06-25')).toEqual(['open']);
+    expect(await due('2027-05-20', '2027-08-01')).toEqual(['overdue']);
+  });
+});
+
+describe('a pot full of roots', () => {
+  test('asks for a repotting though nobody told when the last one was, and a tree in the ground never does', async () => {
+    const repots = async (tree: object): Promise<boolean> => (await advisor.due({ where: { place: 'malmo-sweden' }, trees: [{ id: 'it', tree: { species: 'Fagus sylvatica', ...tree } }] }, '2027-03-20')).items.some(({ operation }) => operation.op === 'repot');
+    expect(await repots({ rootState: 'bound' })).toBe(true);
+    expect(await repots({})).toBe(false);
+    expect(await repots({ lastRepotted: '2020-04' })).toBe(true);
+    expect(await repots({ lastRepotted: '2020-04', growing: 'ground' })).toBe(false);
   });
 });
 
