@@ -23,7 +23,7 @@ test('overdue stands before open, open before soon, and the lines of one tree st
   const due = await advisor.due(demo, '2027-02-20');
   const lines = stripVTControlCharacters(printDue(due, shipped, 80)).split('\n');
   expect(lines.filter((line) => /^[A-Z]/.test(line)).map((line) => line.replace(/ \(\d+\)$/, ''))).toEqual(['Overdue', 'Open now', 'Soon']);
-  const hawthorn = lines.flatMap((line, i) => (/^o hawthorn:/.test(line) ? [i] : []));
+  const hawthorn = lines.flatMap((line, i) => (line.startsWith('o hawthorn:') ? [i] : []));
   expect(hawthorn).toHaveLength(2);
   expect(lines.slice(hawthorn[0]! + 1, hawthorn[1]).filter((line) => line.startsWith('o '))).toEqual([]);
 });
