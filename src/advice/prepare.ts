@@ -111,15 +111,25 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
   const operation = knowledge.operations[proposal.operation.op]!;
   const day = proposal.date === undefined ? undefined : dayOf(proposal.date);
   const winterLowC = (): Range | undefined => places.seasons(climate, seasonal, day ?? anyDay, seen, 'outdoors')(day ?? anyDay).winterLowC;
-  const grownDays: Asked['grownDays'] = (from, to, standing) => (climate.quality === 'none' ? undefined : places.seasons(climate, seasonal, to, seen, standing as Standing).grown(from, to));
-  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, season: once(seasonsOf(seen)(day)), winterLowC, grownDays, tried: new Map() };
+  const grownDaysOf = (sightings: readonly Sighting[]): Asked['grownDays'] => {
+    const kept = new Map<string, SeasonOfDay>();
+    return (from, to, standing) => {
+      if (climate.quality === 'none') return undefined;
+      const season = kept.get(standing) ?? places.seasons(climate, seasonal, to, sightings, standing as Standing);
+      kept.set(standing, season);
+      const days = season.grown(from, to);
+      return days === undefined ? undefined : { days, sure: climate.quality !== 'latitude' };
+    };
+  };
+  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, season: once(seasonsOf(seen)(day)), winterLowC, grownDays: grownDaysOf(seen), tried: new Map() };
   const { phase: told, ...tree } = proposal.tree;
   const elsewhen: Proposal = { ...proposal, tree };
   const later = told === undefined || day === undefined ? seen : [...seen, { phase: told, day }];
   const laterSeasons = seasonsOf(later);
+  const laterGrown = grownDaysOf(later);
   return {
     asked,
-    on: (other) => (other === day ? asked : { ...asked, proposal: elsewhen, day: other, season: laterSeasons(other) }),
+    on: (other) => (other === day ? asked : { ...asked, proposal: elsewhen, day: other, season: laterSeasons(other), grownDays: laterGrown }),
     species,
     ...(stock === undefined ? {} : { rootstock: stock }),
     ...(renamed ? { renamedFrom: proposal.tree.species } : {}),

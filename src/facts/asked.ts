@@ -4,6 +4,7 @@ import type { Climate } from '../season/climate.js';
 import type { Day } from '../season/day.js';
 import type { Range, SeasonOn } from '../season/standing.js';
 import type { FactValue } from './factValue.js';
+import type { LogEntry } from './logEntries.js';
 
 /** All that facts are worked out from: one proposal, its species and its season. */
 export interface Asked {
@@ -18,8 +19,8 @@ export interface Asked {
   readonly season: (phase: string | undefined, standing: string) => SeasonOn | undefined;
   /** Usual lowest of a year at the place, whatever the day. */
   readonly winterLowC: () => Range | undefined;
-  /** Days of growth between two days at a standing; undefined where nothing tells. */
-  readonly grownDays: (from: Day, to: Day, standing: string) => number | undefined;
+  /** Days of growth between two days at a standing, and whether that is sure; undefined where nothing tells. */
+  readonly grownDays: (from: Day, to: Day, standing: string) => { readonly days: number; readonly sure: boolean } | undefined;
   /** Facts that are tried out: what if this were so? */
   readonly tried: ReadonlyMap<string, Value>;
 }
@@ -29,5 +30,8 @@ export type Read = (id: string) => FactValue;
 /** What the proposal itself tells of a fact, or what is tried out in its place; nothing is worked out or assumed. */
 export type Told = (id: string) => Value | undefined;
 
+/** The facts of logged work by itself, as they would be if it were asked about on this tree; with a trunk of so many mm where that is told. */
+export type OfLogged = (entry: LogEntry, trunkMm: number) => Read;
+
 /** How one fact is worked out; undefined where nothing tells, so that it is assumed or asked for. */
-export type Derive = (read: Read, asked: Asked, told: Told) => FactValue | undefined;
+export type Derive = (read: Read, asked: Asked, told: Told, ofLogged: OfLogged) => FactValue | undefined;

@@ -2,7 +2,6 @@ import type { Value } from '../knowledge/knowledge.js';
 import { healingRate } from './healing.js';
 import type { Asked, Derive, Read } from './asked.js';
 import { type FactValue, known, unknown } from './factValue.js';
-import { sameSitting } from './logEntries.js';
 import { workOut } from './workOut.js';
 
 const round = (value: number): number => Math.round(value * 1000) / 1000;
@@ -112,14 +111,5 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
     if (ratio.value === undefined) return unknown();
     const wider = asked.knowledge.growing.woundPerBranch['flush'] ?? 1;
     return { ...ratio, value: Math.min(1, round((wider * (ratio.value as number)) / Math.PI + (read('structure.gapNearShare').value as number))), from: 'worked-out' };
-  },
-  /** Cut surfaces added up over the trunk's section, those of the same day's log with them: BS 3998, draft of 2008, annex E (quoted). */
-  'sitting.cutAreaShare': (read, asked) => {
-    const trunk = read('tree.trunkDiameterMm');
-    const cuts = sameSitting(asked.proposal, asked.day).filter((entry) => asked.knowledge.operations[entry.op]?.leavesWound === true);
-    const before = trunk.value === undefined ? 0 : cuts.reduce((sum, entry) => sum + (((entry.written['branchDiameterMm'] as number | undefined) ?? 0) / (trunk.value as number)) ** 2, 0);
-    if (!asked.operation.leavesWound) return known(round(Math.min(5, before)), 'worked-out');
-    const ratio = read('cut.branchToTrunk');
-    return ratio.value === undefined ? undefined : { ...ratio, value: round(Math.min(5, (ratio.value as number) ** 2 + before)), from: 'worked-out' };
   },
 };

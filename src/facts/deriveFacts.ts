@@ -1,19 +1,24 @@
-import type { FactWord, Trait, Value } from '../knowledge/knowledge.js';
-import type { Asked, Derive, Read, Told } from './asked.js';
+import type { FactWord, Knowledge, Trait, Value } from '../knowledge/knowledge.js';
+import type { Proposal } from '../contract/types.generated.js';
+import type { Asked, Derive, OfLogged, Read, Told } from './asked.js';
 import { cutFacts } from './cut.js';
 import { exposureFacts } from './exposure.js';
 import { assumed, type FactValue, known, unknown } from './factValue.js';
 import { historyFacts } from './history.js';
 import { seasonFacts } from './season.js';
 import { lawFacts } from './law.js';
+import type { LogEntry } from './logEntries.js';
+import { sittingFacts } from './sitting.js';
+import { strainOwedFacts } from './strainOwed.js';
 import { workFacts } from './work.js';
 
-const families: Readonly<Record<string, Derive>> = { ...seasonFacts, ...historyFacts, ...cutFacts, ...workFacts, ...exposureFacts, ...lawFacts };
+const families: Readonly<Record<string, Derive>> = { ...seasonFacts, ...historyFacts, ...cutFacts, ...workFacts, ...sittingFacts, ...strainOwedFacts, ...exposureFacts, ...lawFacts };
 
 /** The facts of one proposal, worked out as they are asked for, and which facts each was worked out of. */
 export interface DerivedFacts {
   readonly read: Read;
   readonly inputsOf: (id: string) => ReadonlySet<string>;
+  readonly ofLogged: OfLogged;
 }
 
 const traitValue = (trait: Trait | undefined): FactValue => {
@@ -62,12 +67,23 @@ export interface Before {
   readonly changed: ReadonlySet<string>;
 }
 
+const workOfKnowledge = new WeakMap<Knowledge, ReadonlySet<string>>();
+
+/** Facts that turn on the work, not on the tree that it is done to. */
+const ofWork = (knowledge: Knowledge): ReadonlySet<string> => {
+  const kept = workOfKnowledge.get(knowledge) ?? new Set(Object.keys(knowledge.facts).filter((id) => !/^(tree|species|place)\./.test(id)));
+  workOfKnowledge.set(knowledge, kept);
+  return kept;
+};
+
 /** Facts of one proposal: what is told, else what can be worked out, else what is assumed, else unknown. */
 export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
   const { facts } = asked.knowledge;
   const kept = new Map<string, FactValue>();
   const inputs = new Map<string, Set<string>>();
   const open: string[] = [];
+  /* What logged work was turns on the tree, not on the day or on the work that is asked about. */
+  const sameTree = before !== undefined && ![...before.changed].some((id) => !ofWork(asked.knowledge).has(id));
 
   const resolve = (id: string): FactValue => {
     if (id.startsWith('species.') && !asked.tried.has(id)) return traitValue(asked.traits[id.slice('species.'.length)]);
@@ -75,7 +91,7 @@ export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
     if (word === undefined) return unknown();
     const given = asked.tried.get(id) ?? givenValue(asked, word);
     if (given !== undefined) return known(given, 'given');
-    const worked = families[id]?.(before === undefined ? read : readAgain, asked, told);
+    const worked = families[id]?.(before === undefined ? read : readAgain, asked, told, sameTree ? before!.facts.ofLogged : ofLogged);
     if (worked !== undefined) return worked;
     const assume = word.assume?.[asked.operation.id] ?? word.assume?.['default'];
     return assume === undefined ? unknown(word.type === 'boolean' ? [true, false] : word.values) : assumed(assume);
@@ -112,6 +128,27 @@ export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
     }
     return value;
   };
-  if (before !== undefined) return { read: readAgain, inputsOf: before.facts.inputsOf };
-  return { read, inputsOf: (id) => inputs.get(id) ?? new Set() };
+  const logged = new Map<LogEntry, Map<number, { readonly read: Read; readonly looked: Set<string> }>>();
+  const ofLogged: OfLogged = (entry, trunkMm) => {
+    const here = before === undefined ? read : readAgain;
+    const trunks = logged.get(entry) ?? new Map<number, { readonly read: Read; readonly looked: Set<string> }>();
+    logged.set(entry, trunks);
+    let work = trunks.get(trunkMm);
+    if (work === undefined) {
+      const looked = new Set<string>();
+      const ofTree: Read = (id) => {
+        if (id === 'tree.trunkDiameterMm') return known(trunkMm, 'given');
+        looked.add(id);
+        return here(id);
+      };
+      const proposal = { ...asked.proposal, tree: { ...asked.proposal.tree, log: [] }, operation: entry.written as unknown as Proposal['operation'] };
+      const as: Asked = { ...asked, operation: asked.knowledge.operations[entry.op]!, proposal, day: entry.latest, tried: new Map() };
+      work = { read: deriveFacts(as, { facts: { read: ofTree, inputsOf: () => new Set(), ofLogged }, changed: ofWork(asked.knowledge) }).read, looked };
+      trunks.set(trunkMm, work);
+    }
+    work.looked.forEach(lookAt);
+    return work.read;
+  };
+  if (before !== undefined) return { read: readAgain, inputsOf: before.facts.inputsOf, ofLogged: sameTree ? before.facts.ofLogged : ofLogged };
+  return { read, inputsOf: (id) => inputs.get(id) ?? new Set(), ofLogged };
 };

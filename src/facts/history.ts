@@ -1,7 +1,8 @@
 import type { Asked, Derive, Read } from './asked.js';
 import { type FactValue, known, unknown } from './factValue.js';
 import { logEntries, type LogEntry, spanOf } from './logEntries.js';
-import { strainOf } from './strain.js';
+import { trunksOf } from './sitting.js';
+import { loggedStrain } from './strain.js';
 
 const longAgo = 36500;
 
@@ -33,7 +34,14 @@ export const historyFacts: Readonly<Record<string, Derive>> = {
   'history.daysSinceCandleCut': (read, asked) => daysSince(read, asked, of('candle-cut')),
   'history.daysSinceCut': (read, asked) => daysSince(read, asked, of('remove-branch', 'cut-back', 'trunk-chop')),
   'history.daysSinceStripped': (read, asked) => daysSince(read, asked, of('strip-bark')),
-  'history.daysSinceHardWork': (read, asked) => daysSince(read, asked, (entry) => entry.latest !== asked.day && strainOf(asked, entry) === 'hard'),
+  'history.daysSinceHardWork': (read, asked, _, ofLogged) => {
+    if (logEntries(asked.proposal).length === 0) return undefined;
+    const [surely, ...perhaps] = trunksOf(read, asked).map((trunkMm) => daysSince(read, asked, (entry) => entry.latest !== asked.day && loggedStrain(entry, ofLogged, trunkMm) === 'hard'));
+    const soonest = perhaps.at(-1);
+    if (soonest === undefined || (soonest.value !== undefined && soonest.value === surely?.value)) return surely;
+    if (soonest.value === undefined) return soonest;
+    return unknown({ atLeast: soonest.value as number, atMost: (surely?.value as number | undefined) ?? longAgo });
+  },
   'history.stubAgeDays': (read, asked) => {
     const branch = asked.proposal.operation.branch;
     return daysSince(read, asked, (entry) => entry.written['finish'] === 'stub' && (branch === undefined || entry.written['branch'] === undefined || entry.written['branch'] === branch));

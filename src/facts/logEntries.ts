@@ -1,7 +1,6 @@
 import { utc } from '@date-fns/utc';
 import { formatISO, lastDayOfMonth, lastDayOfYear, parseISO } from 'date-fns';
 import type { Proposal } from '../contract/types.generated.js';
-import type { Knowledge } from '../knowledge/knowledge.js';
 import { type Day, dayOf } from '../season/day.js';
 
 /** One piece of work of a tree's log, in order of time; a date known to the year or month spans those days. */
@@ -17,13 +16,6 @@ export const spanOf = (iso: string): { readonly earliest: Day; readonly latest: 
   const from = parseISO(iso, { in: utc });
   const to = iso.length === 4 ? lastDayOfYear(from) : iso.length === 7 ? lastDayOfMonth(from) : from;
   return { earliest: dayOf(formatISO(from, { representation: 'date' })), latest: dayOf(formatISO(to, { representation: 'date' })) };
-};
-
-/** Foliage that logged work took, as far as the log tells. */
-export const foliageTaken = ({ op, written }: LogEntry, { growing }: Knowledge): number => {
-  const share = written['foliageShare'] as number | undefined;
-  const tips = growing.tipsToFoliage[op];
-  return share ?? (tips === undefined ? 0 : ((written['shareRemoved'] as number | undefined) ?? 0) * tips);
 };
 
 const kept = new WeakMap<object, readonly LogEntry[]>();

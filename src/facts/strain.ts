@@ -1,5 +1,5 @@
 import type { OperationWord, Value } from '../knowledge/knowledge.js';
-import type { Asked, Read } from './asked.js';
+import type { OfLogged, Read } from './asked.js';
 import type { FactState, FactValue, Span } from './factValue.js';
 import type { LogEntry } from './logEntries.js';
 
@@ -19,7 +19,7 @@ const reaches = (band: { readonly from?: number; readonly among?: readonly strin
 
 const harder = (a: Strain, b: Strain): Strain => (rising.indexOf(a) >= rising.indexOf(b) ? a : b);
 
-/** The strain of the work that is asked about: of the values it has, and of those that it may still have. */
+/** The strain of work: of the values it has, and of those that it may still have. */
 export const workStrain = (operation: OperationWord, read: Read): FactValue => {
   let least: Strain = operation.strain.least;
   let most: Strain = least;
@@ -41,26 +41,8 @@ export const workStrain = (operation: OperationWord, read: Read): FactValue => {
   return { state: 'unknown', among: rising.slice(rising.indexOf(least), rising.indexOf(most) + 1), from: 'unknown' };
 };
 
-const shareOf: Readonly<Record<string, readonly string[]>> = {
-  'roots.shareRemoved': ['rootsRemoved'],
-  'sitting.foliageShare': ['foliageShare', 'shareRemoved'],
-  'shoots.shareRemoved': ['shareRemoved'],
-  'wound.girthShare': ['girthShare'],
-  'bend.severity': ['bend'],
-  'roots.soilRemoved': ['soilRemoved'],
-};
-
-/** The strain of work in the log: from what the entry tells, and where it does not, from what is usual for that operation. */
-export const strainOf = (asked: Asked, entry: LogEntry): Strain => {
-  const operation = asked.knowledge.operations[entry.op];
-  if (operation === undefined) return 'none';
-  let strain: Strain = operation.strain.least;
-  for (const band of bands(operation)) {
-    const written = (shareOf[band.fact] ?? []).map((name) => entry.written[name]).find((value) => value !== undefined);
-    const assume = asked.knowledge.facts[band.fact]?.assume;
-    const value = (written as Value | undefined) ?? assume?.[operation.id] ?? assume?.['default'];
-    if (value !== undefined && reaches(band, value)) strain = harder(strain, band.strain);
-    if (band.fact === 'cut.below' && entry.written['foliageLeft'] === false) strain = harder(strain, band.strain);
-  }
-  return strain;
+/** The strain of logged work by itself: judged as work that is asked about; of what its entry leaves open, the least. */
+export const loggedStrain = (entry: LogEntry, ofLogged: OfLogged, trunkMm: number): Strain => {
+  const { value, among } = ofLogged(entry, trunkMm)('work.strain');
+  return (value ?? (among as readonly Strain[])[0]) as Strain;
 };

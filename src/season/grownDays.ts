@@ -14,13 +14,18 @@ import { dayOfSeason, inGrowingYear } from './growingYear.js';
 export const grownDays = (calendar: Calendar, from: Day, to: Day): number | undefined => {
   const { ordinary } = calendar;
   if (ordinary === undefined || ordinary.steps.length === 0) return undefined;
-  if (ordinary.always === true) return to - from;
+  if (ordinary.always) return to - from;
   const south = calendar.climateYear?.south ?? false;
   let days = 0;
-  for (let { year } = inGrowingYear(from, south); year <= inGrowingYear(to, south).year; year++) {
+  /* A year's growth may reach into the years beside it; no day counts twice. */
+  let counted = from;
+  for (let year = inGrowingYear(from, south).year - 1; year <= inGrowingYear(to, south).year + 1; year++) {
     const { start, end } = calendar.moved[year] ?? ordinary;
     if (start === undefined || end === undefined) continue;
-    days += Math.max(0, Math.min(to, dayOfSeason(year, end, south)) - Math.max(from, dayOfSeason(year, start, south)));
+    const [first, last] = [Math.max(counted, dayOfSeason(year, start, south)), Math.min(to, dayOfSeason(year, end, south))];
+    if (last <= first) continue;
+    days += last - first;
+    counted = last;
   }
   return days;
 };
