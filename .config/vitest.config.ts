@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 
 /* One seed for every run of the tests, so that they say the same of the same code; `npm run laws` draws anew each time. */
-const config = { root: fileURLToPath(new URL('..', import.meta.url)), test: { isolate: false, setupFiles: ['tests/seed.ts'], include: ['tests/**/*.test.ts'] } };
+const config = { root: fileURLToPath(new URL('..', import.meta.url)), test: { isolate: false, testTimeout: 120_000, setupFiles: ['tests/seed.ts'], include: ['tests/**/*.test.ts'] } };
 
 export default config;
