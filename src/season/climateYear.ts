@@ -22,6 +22,7 @@ export interface ClimateYear {
   readonly forcing: readonly number[];
   readonly coldestMeanC: number;
   readonly coldestMonthMinC: number;
+  readonly warmestMonthMinC: number;
   readonly annualMeanC: number;
   /** Median frosts in season days; `none` where frost is not reliable. */
   readonly frost: { readonly last: number; readonly first: number } | 'none' | 'all-year';
@@ -63,6 +64,7 @@ const work = (climate: Climate, minMonths: readonly number[], maxMonths: readonl
     forcing: springForcing(meanC, daylengthH),
     coldestMeanC: Math.min(...meanC),
     coldestMonthMinC: Math.min(...minMonths),
+    warmestMonthMinC: Math.max(...minMonths),
     annualMeanC,
     frost: last !== undefined && first !== undefined
       ? { last: seasonDayOf(last, south), first: seasonDayOf(first, south) }

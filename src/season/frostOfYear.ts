@@ -29,7 +29,7 @@ const rimC = 2;
 const rimShift = (place: ClimateYear): { readonly last: number; readonly first: number } => {
   const range = Math.max(...place.meanC) - Math.min(...place.meanC);
   const swing = place.maxC.reduce((sum, value, i) => sum + value - (place.minC[i] ?? 0), 0) / daysInYear;
-  const air = frostThreshold(range, swing, Math.max(...place.minC));
+  const air = frostThreshold(range, swing, place.warmestMonthMinC);
   const at = (extra: number) => frostDates(place.minC, { lastC: air.lastC + extra, firstC: air.firstC + extra });
   const frost = at(0);
   const rim = at(rimC);

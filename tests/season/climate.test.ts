@@ -133,3 +133,17 @@ describe('a keeper of climates', () => {
     expect(climateAt({ latitude: 1 })).toEqual(first);
   });
 });
+
+describe('a guessed climate', () => {
+  it.each([
+    ['two frost dates', { latitude: 42.79, lastFrost: '04-18', firstFrost: '10-15' }, { latitude: -42.79, lastFrost: '10-18', firstFrost: '04-16' }],
+    ['latitude alone', { latitude: 51 }, { latitude: -51 }],
+  ])('from %s is the same on the other side of the equator, day by day from midwinter on', (_, north, south) => {
+    const [here, there] = [climateYear(climateOf(north, []))!, climateYear(climateOf(south, []))!];
+    // The mirrored frost dates lie 183 days on, midwinter 182: a day's rounding.
+    const day = 'lastFrost' in north ? 1 : 0;
+    here.minC.forEach((low, i) => expect(there.minC[(i + day) % 365]).toBeCloseTo(low, 6));
+    here.maxC.forEach((high, i) => expect(there.maxC[(i + day) % 365]).toBeCloseTo(high, 6));
+    expect(there.nightSpreadC[25]).toBeCloseTo(here.nightSpreadC[25]!, 6);
+  });
+});

@@ -1,5 +1,6 @@
 // Against: normals and frost dates of NOAA NCEI 1981-2010 (tests/outside/data/README.md). How far a guessed or borrowed climate moves leaf-out from what the place's own
 // normals give. The model's own error comes on top.
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { climateOf } from '../../../src/season/climate.js';
 import type { Where } from '../../../src/season/climate.js';
@@ -9,6 +10,8 @@ import type { Station } from '../../../src/season/station.js';
 import { turningPoints } from '../../../src/season/turningPoints.js';
 import { mean, meanAbsolute, shareWithin } from './averages.js';
 import { usStations } from './usStations.js';
+
+const places = (JSON.parse(readFileSync(new URL('../../../shared/places.json', import.meta.url), 'utf8')) as { readonly stations: readonly Station[] }).stations;
 
 const yearAt = (where: Where, stations: readonly Station[] = []) => climateYear(climateOf(where, stations));
 const leafOut = (where: Where, stations: readonly Station[] = []): number | undefined => {
@@ -60,6 +63,29 @@ describe('a climate guessed from latitude alone', () => {
     expect(errors.length).toBeGreaterThan(100);
     expect(meanAbsolute(errors)).toBeLessThan(10);
     expect(shareWithin(errors, 30)).toBeGreaterThan(0.97);
+  });
+});
+
+// Against: WMO city normals of the eight bundled places south of the equator (shared/places.json); one curve serves both sides.
+describe('a climate guessed from latitude alone, south of the equator', () => {
+  const south = places.filter((station) => station.latitude < 0);
+  const guesses = south.map((station) => {
+    const [guess, real] = [{ latitude: station.latitude, ...(station.elevationM === undefined ? {} : { elevationM: station.elevationM }) }, { latitude: station.latitude, monthlyMinC: station.minC, monthlyMaxC: station.maxC }];
+    const winter = Math.min(...yearAt(guess)!.minC) - Math.min(...yearAt(real)!.minC);
+    return { winter, leafOut: (leafOut(guess) ?? Number.NaN) - (leafOut(real) ?? Number.NaN) };
+  });
+
+  it('moves leaf-out by less than its 30 days all the same', () => {
+    const errors = guesses.map((one) => one.leafOut).filter((days) => !Number.isNaN(days));
+    expect(errors.length).toBeGreaterThanOrEqual(6);
+    expect(meanAbsolute(errors)).toBeLessThan(8);
+    expect(Math.max(...errors.map(Math.abs))).toBeLessThanOrEqual(14);
+  });
+
+  it('has midwinter nights some degrees too cold on its coasts, well within the 25 C that an estimate leaves open', () => {
+    expect(mean(guesses.map((one) => one.winter))).toBeLessThan(0);
+    expect(mean(guesses.map((one) => one.winter))).toBeGreaterThan(-4);
+    expect(Math.max(...guesses.map((one) => Math.abs(one.winter)))).toBeLessThan(10);
   });
 });
 
