@@ -101,7 +101,7 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
   const seasonsOf = (sightings: readonly Sighting[]): ((day: Day | undefined) => Asked['season']) => {
     const kept = new Map<string, SeasonOfDay>();
     return (day) => (phase, standing) => {
-      if (day === undefined) return phase === undefined ? undefined : seasonFromSighting(seasonal, phase as Phase);
+      if (day === undefined) return phase === undefined ? undefined : seasonFromSighting(phase as Phase, standing as Standing);
       if (phase !== undefined) return places.seasons(climate, seasonal, day, [...sightings, { phase: phase as Phase, day }], standing as Standing)(day);
       const season = kept.get(standing) ?? places.seasons(climate, seasonal, day, sightings, standing as Standing);
       kept.set(standing, season);

@@ -5,8 +5,8 @@ import { type FactValue, known, unknown } from './factValue.js';
 
 const seasonOf = (read: Read, asked: Asked): ReturnType<Asked['season']> => {
   const phase = read('season.phase');
-  read('place.told');
   read('asked.date');
+  read('place.told');
   return asked.season(phase.from === 'given' ? (phase.value as string) : undefined, read('tree.standing').value as string);
 };
 
@@ -33,6 +33,8 @@ const frost = (pick: (season: NonNullable<ReturnType<Asked['season']>>) => Range
 /** Facts of season and place. */
 export const seasonFacts: Readonly<Record<string, Derive>> = {
   'season.phase': (read, asked) => {
+    read('asked.date');
+    read('place.told');
     const season = asked.season(undefined, read('tree.standing').value as string);
     if (season?.phase !== undefined && season.phaseSure) return known(season.phase, season.phaseFrom);
     if (season?.phase !== undefined) return { state: 'estimated', value: season.phase, ...(season.among === undefined ? {} : { among: season.among }), from: 'season' };

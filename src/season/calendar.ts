@@ -7,6 +7,7 @@ import { inGrowingYear } from './growingYear.js';
 import { rootRun } from './rootRun.js';
 import type { RootRun } from './rootRun.js';
 import type { SeasonTraits, Sighting, Standing } from './seasonTraits.js';
+import { isUnderCover } from './seasonFromSighting.js';
 import { turningPoints } from './turningPoints.js';
 import type { TurningPoints } from './turningPoints.js';
 import { movedBySightings } from './movedBySightings.js';
@@ -47,7 +48,7 @@ export const seasonCalendar = (
   climate: Climate, traits: SeasonTraits, aroundDay: Day, sightings: readonly Sighting[] = [], standing: Standing = 'outdoors',
 ): Calendar => {
   const place = climateYear(climate);
-  const underCover = standing !== 'outdoors' && standing !== 'cold-frame';
+  const underCover = isUnderCover(standing);
   const model = place && turningPoints(place, traits, climate.plusMinusDays + (standing === 'cold-frame' ? 7 : 0));
   const year = inGrowingYear(aroundDay, place?.south ?? (climate.latitude ?? 1) < 0).year;
   const notes = [...climate.notes, ...(model?.notes ?? []),

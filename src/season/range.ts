@@ -12,10 +12,3 @@ export const known = (value: number, plusMinus: number, most = daysInYear + 1): 
 /** An estimate within bounds that hold whatever it is worth; bounds that meet make it certain. */
 export const estimate = (value: number, atLeast: number, atMost: number): Range =>
   ({ value: Math.min(atMost, Math.max(atLeast, value)), atLeast, atMost, sure: atLeast === atMost });
-
-/** A count, held to what a phase that is seen allows: what is seen wins. */
-export const heldTo = (counted: Range, seen: Range | undefined): Range => {
-  if (seen === undefined) return counted;
-  const held = (value: number): number => Math.min(seen.atMost, Math.max(seen.atLeast, value));
-  return { value: held(counted.value), atLeast: held(counted.atLeast), atMost: held(counted.atMost), sure: counted.sure };
-};

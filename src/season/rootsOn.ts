@@ -1,8 +1,10 @@
+import { asSeen } from './asSeen.js';
 import type { Calendar } from './calendar.js';
 import type { Day } from './day.js';
 import { daysLeftIn } from './daysLeftIn.js';
 import { estimate, known } from './range.js';
 import type { Range } from './seasonShape.js';
+import { seasonFromSighting } from './seasonFromSighting.js';
 import type { Phase } from './seasonTraits.js';
 import { daysInYear } from './yearDay.js';
 import { yearFrame } from './yearFrame.js';
@@ -14,10 +16,13 @@ const warming: readonly Phase[] = ['bud-swell', 'bud-burst', 'leafing-out', 'ext
 export const rootsOn = (calendar: Calendar, day: Day, year: number, sure: boolean, seen: Phase | undefined): { readonly rootDaysLeft?: Range } => {
   const place = calendar.climateYear;
   if (place === undefined) return {};
+  const bySight = seen === undefined ? undefined : seasonFromSighting(seen, calendar.standing).rootDaysLeft;
+  const left = (days: number, plusMinus: number): { readonly rootDaysLeft: Range } =>
+    ({ rootDaysLeft: asSeen(sure ? known(days, plusMinus) : estimate(days, 0, daysInYear), bySight) });
   const run = calendar.rootRun;
-  if (run === undefined) return { rootDaysLeft: sure ? known(0, 0) : estimate(0, 0, daysInYear) };
-  if (run === 'always') return { rootDaysLeft: sure ? known(daysInYear, 0) : estimate(daysInYear, 0, daysInYear) };
-  let left = daysLeftIn(day, yearFrame(calendar, year).roots);
-  if (left === 0 && seen !== undefined && warming.includes(seen)) left = run.end - run.start;
-  return { rootDaysLeft: sure ? known(left, left === 0 ? 0 : calendar.climate.plusMinusDays) : estimate(left, 0, daysInYear) };
+  if (run === undefined) return left(0, 0);
+  if (run === 'always') return left(daysInYear, 0);
+  const inRun = daysLeftIn(day, yearFrame(calendar, year).roots);
+  const days = inRun === 0 && seen !== undefined && warming.includes(seen) ? run.end - run.start : inRun;
+  return left(days, days === 0 ? 0 : calendar.climate.plusMinusDays);
 };

@@ -1,4 +1,5 @@
 import { airOn } from './airOn.js';
+import { asSeen } from './asSeen.js';
 import type { Calendar } from './calendar.js';
 import type { Day } from './day.js';
 import { daysLeftIn } from './daysLeftIn.js';
@@ -6,9 +7,9 @@ import { frostOn } from './frostOn.js';
 import { growthBounds } from './growthBounds.js';
 import { dayOfSeason, inGrowingYear } from './growingYear.js';
 import { placedSteps } from './placedSteps.js';
-import { estimate, heldTo, known } from './range.js';
+import { estimate, known } from './range.js';
 import { rootsOn } from './rootsOn.js';
-import { seasonFromSighting } from './seasonFromSighting.js';
+import { isUnderCover, seasonFromSighting } from './seasonFromSighting.js';
 import type { Range, SeasonOn } from './seasonShape.js';
 import type { Phase, Sighting } from './seasonTraits.js';
 import { daysInYear } from './yearDay.js';
@@ -28,25 +29,32 @@ const awake: readonly Phase[] = ['bud-burst', 'leafing-out', 'extending', 'growi
 const frostAhead = (daysToLastFrost: Range | 'none' | undefined): boolean =>
   daysToLastFrost !== undefined && daysToLastFrost !== 'none' && daysToLastFrost.value > 14;
 
+/** The most growing days that an estimate leaves open: as many as the day length allows, or more where a phase that is possible would tell of more. */
+const mostGrowth = (calendar: Calendar, day: Day, among: readonly Phase[]): number => {
+  const most = growthBounds(calendar, day);
+  const told = among.map((phase) => seasonFromSighting(phase, calendar.standing).growingDaysLeft);
+  return Math.max(most, ...told.map((seen) => (seen !== undefined && seen.atLeast > most ? seen.atMost : 0)));
+};
+
 /** What a sighting tells where the outdoor model does not hold: under glass, indoors, or where it has no reach. */
 const withoutModel = (
   calendar: Calendar, day: Day, year: number, sure: boolean, toLastFrost: Range | 'none' | undefined,
 ): Omit<SeasonOn, 'plusMinusDays' | 'notes'> => {
+  const underCover = isUnderCover(calendar.standing);
   const seen = latestSighting(calendar, day, sightingHolds);
-  // `ordinary` is missing under cover only: there the air outside says nothing about roots.
-  const roots = calendar.ordinary === undefined ? {} : rootsOn(calendar, day, year, sure, seen?.phase);
+  // The air outside says nothing about roots under cover.
+  const roots = underCover ? {} : rootsOn(calendar, day, year, sure, seen?.phase);
   if (seen === undefined) return { phaseFrom: 'none', phaseSure: false, ...roots };
-  const bySight = seasonFromSighting(calendar.traits, seen.phase);
+  const bySight = seasonFromSighting(seen.phase, calendar.standing);
   // Warm rooms keep what grows growing; for how long nobody can say (practice: two months at least).
-  const kept = calendar.ordinary === undefined && seen.phase === 'growing' ? estimate(120, 60, daysInYear) : undefined;
+  const kept = underCover && seen.phase === 'growing' ? estimate(120, 60, daysInYear) : undefined;
   const left = bySight.growingDaysLeft ?? kept;
-  // The length of the day bounds a temperate tree's growth under glass as well; in the open what is seen wins.
+  // The length of the day bounds a temperate tree's growth under glass as well.
   const most = growthBounds(calendar, day);
-  const bounded = left === undefined ? undefined : estimate(Math.min(left.value, most), Math.min(left.atLeast, most), Math.min(left.atMost, most));
   return {
     ...bySight,
     ...(kept === undefined ? {} : { rootDaysLeft: kept }),
-    ...(bounded === undefined ? {} : { growingDaysLeft: calendar.ordinary === undefined ? bounded : heldTo(bounded, left) }),
+    ...(left === undefined ? {} : { growingDaysLeft: asSeen(estimate(left.value, 0, most), left) }),
     ...roots,
     awakeEarly: awake.includes(seen.phase) && frostAhead(toLastFrost),
   };
@@ -62,18 +70,12 @@ const withoutModel = (
  * @returns only what is known; what is missing is unknown
  */
 export const seasonOn = (calendar: Calendar, day: Day): SeasonOn => {
-  const { climate, climateYear: place, traits } = calendar;
-  const underCover = calendar.standing !== 'outdoors' && calendar.standing !== 'cold-frame';
+  const { climate, climateYear: place } = calendar;
+  const underCover = isUnderCover(calendar.standing);
   if (place === undefined) {
     const seen = latestSighting(calendar, day, sightingHolds);
-    const bySight = seen === undefined ? { phaseFrom: 'none' as const, phaseSure: false } : seasonFromSighting(traits, seen.phase);
-    // What grows under cover may stop with the short days outside, wherever that is.
-    const left = underCover && 'growingDaysLeft' in bySight ? bySight.growingDaysLeft : undefined;
-    return {
-      ...bySight,
-      ...(left === undefined ? {} : { growingDaysLeft: estimate(left.value, 0, left.atMost) }),
-      plusMinusDays: calendar.plusMinusDays, notes: calendar.notes,
-    };
+    const bySight = seen === undefined ? { phaseFrom: 'none' as const, phaseSure: false } : seasonFromSighting(seen.phase, calendar.standing);
+    return { ...bySight, plusMinusDays: calendar.plusMinusDays, notes: calendar.notes };
   }
   const { south } = place;
   const { year, seasonDay } = inGrowingYear(day, south);
@@ -104,8 +106,7 @@ export const seasonOn = (calendar: Calendar, day: Day): SeasonOn => {
   const frame = yearFrame(calendar, year);
   const always = calendar.ordinary?.always === true;
   const growing = always ? daysInYear : daysLeftIn(day, frame.growth);
-  const most = growthBounds(calendar, day);
-  const bySight = seen && phase !== undefined ? seasonFromSighting(traits, phase) : undefined;
+  const bySight = seen && phase !== undefined ? seasonFromSighting(phase, calendar.standing) : undefined;
   const nextStart = frame.starts.find((start) => start >= day);
   const lastLeafOut = frame.leafOuts.find((leafOut) => leafOut <= day);
   const count = (days: number): Range => (sure ? known(days, step?.plusMinusDays ?? error) : estimate(days, 0, daysInYear + 1));
@@ -113,14 +114,14 @@ export const seasonOn = (calendar: Calendar, day: Day): SeasonOn => {
   on.phaseFrom = seen ? 'seen' : phase === undefined ? 'none' : 'season';
   if (among !== undefined) on.among = among;
   on.phaseSure = sure || seen;
-  on.growingDaysLeft = heldTo(sure ? known(growing, growing === 0 ? 0 : error) : estimate(growing, 0, most), bySight?.growingDaysLeft);
+  on.growingDaysLeft = asSeen(sure ? known(growing, growing === 0 ? 0 : error) : estimate(growing, 0, mostGrowth(calendar, day, among ?? [])), bySight?.growingDaysLeft);
   const { rootDaysLeft } = rootsOn(calendar, day, year, sure, seen ? phase : undefined);
-  if (rootDaysLeft !== undefined) on.rootDaysLeft = heldTo(rootDaysLeft, bySight?.rootDaysLeft);
+  if (rootDaysLeft !== undefined) on.rootDaysLeft = rootDaysLeft;
   // Where growth never stops a start is always at hand, and no leaf-out stands apart from the rest.
   if (nextStart !== undefined) on.daysToBudSwell = count(nextStart - day);
   else if (always) on.daysToBudSwell = known(0, 0);
-  if (lastLeafOut !== undefined) on.daysSinceLeafOut = heldTo(count(day - lastLeafOut), bySight?.daysSinceLeafOut);
-  else if (always) on.daysSinceLeafOut = known(daysInYear, 0);
+  if (lastLeafOut !== undefined) on.daysSinceLeafOut = asSeen(count(day - lastLeafOut), bySight?.daysSinceLeafOut);
+  else if (always) on.daysSinceLeafOut = asSeen(known(daysInYear, 0), bySight?.daysSinceLeafOut);
   on.awakeEarly = phase !== undefined && seen && awake.includes(phase) && !always && frostAhead(frost.daysToLastFrost);
   on.plusMinusDays = step?.plusMinusDays ?? error;
   return on;

@@ -160,11 +160,12 @@ describe('anywhere on Earth, for any tree, whatever was seen', () => {
 
 describe('a seen phase without place or date', () => {
   it('bounds what is left of the season', () => {
-    expect(seasonFromSighting({ model: 'deciduous' }, 'bud-swell').growingDaysLeft?.atLeast).toBe(120);
-    expect(seasonFromSighting({ model: 'deciduous' }, 'extending').growingDaysLeft?.atLeast).toBe(60);
-    expect(seasonFromSighting({ model: 'deciduous' }, 'leaf-fall').growingDaysLeft).toEqual({ value: 0, atLeast: 0, atMost: 0, sure: true });
-    expect(seasonFromSighting({ model: 'deciduous' }, 'dormant').growingDaysLeft).toBeUndefined();
-    for (const phase of phases) checkSound(seasonFromSighting({ model: 'evergreen' }, phase));
+    expect(seasonFromSighting('bud-swell', 'outdoors').growingDaysLeft?.atLeast).toBe(95);
+    expect(seasonFromSighting('extending', 'outdoors').growingDaysLeft?.atLeast).toBe(30);
+    expect(seasonFromSighting('leaf-fall', 'outdoors').growingDaysLeft).toEqual({ value: 0, atLeast: 0, atMost: 0, sure: true });
+    expect(seasonFromSighting('dormant', 'outdoors').growingDaysLeft).toBeUndefined();
+    expect(seasonFromSighting('extending', 'greenhouse').growingDaysLeft?.atLeast).toBe(0);
+    for (const phase of phases) checkSound(seasonFromSighting(phase, 'outdoors'));
   });
 
   it('is used where no place is told', () => {
