@@ -17,7 +17,7 @@ export interface SeasonTraits {
   readonly hardens?: number;
   /** Days from the climate's autumn date (autumnDate.ts) to colour; for evergreens to rest. */
   readonly turns?: number;
-  /** Days from the climate's autumn date to leaf fall. */
+  /** Days from colour to the first falling leaves. */
   readonly leafFall?: number;
   /** Mean minimum above which a tropical tree grows, C. */
   readonly minNightC?: number;

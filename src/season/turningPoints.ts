@@ -105,7 +105,7 @@ const temperate = (place: ClimateYear, traits: SeasonTraits, plusMinusDays: numb
     step('hardened-off', hardened, 4, 'spring'),
   ];
   const turning = place.autumn + (traits.turns ?? usual.turns);
-  const falling = place.autumn + (traits.leafFall ?? defaults.deciduous.leafFall);
+  const falling = turning + (traits.leafFall ?? defaults.deciduous.leafFall);
   const autumnSteps = evergreen
     ? [step('resting', turning, 4, 'autumn')]
     : [step('turning', turning, 4, 'autumn'), step('leaf-fall', falling, 4, 'autumn'), step('dormant', falling + fallingDays, 4, 'autumn')];
@@ -184,7 +184,7 @@ const nightBound = (place: ClimateYear, traits: SeasonTraits, plusMinusDays: num
  * The turning points of an ordinary year for a species at a place.
  *
  * Use it through `seasonCalendar`. Defaults where a trait is missing: deciduous bud swell at 4 spring units, leaf-out at 100, hardened 45 days later, turning on the autumn
- * date, leaf fall 12 days after it; evergreen 4, 150, 50 days, rest 14 days after the autumn date; nights of 12 C (tropical) or 10 C (dry-deciduous).
+ * date, leaf fall 12 days after turning; evergreen 4, 150, 50 days, rest 14 days after the autumn date; nights of 12 C (tropical) or 10 C (dry-deciduous).
  * @param place the year that the climate gives
  * @param traits the species' season traits
  * @param plusMinusDays error of the climate's spring dates, days

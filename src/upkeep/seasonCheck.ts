@@ -83,7 +83,7 @@ export interface SeasonCell {
 const traitOf: Readonly<Record<SeasonEvent, string>> = { 'leaf-out': 'season.leafOut', hardening: 'season.hardens', turning: 'season.turns', 'leaf fall': 'season.leafFall' };
 const sourceIds: Readonly<Record<string, string>> = { hf003: 'harvard-forest-hf003', phenocam: 'phenocam-v1' };
 
-/* The date from which turning and leaf fall are counted was fitted on these canopies (autumnDate.ts). */
+/* The date from which turning is counted was fitted on these canopies (autumnDate.ts). */
 const fittedOn = (species: Species, event: SeasonEvent, source: string): boolean =>
   (source === 'phenocam' && event === 'turning') || species.traits[traitOf[event]]?.sources.includes(sourceIds[source] ?? source) === true;
 
