@@ -63,14 +63,16 @@ export const yearPicture = (year: Year, wording: Wording): string => {
   }
   parts.push(textAt(12, top + 28, wording('year.phase'), { 'font-size': 12 }));
   let shownUpTo = left;
+  const unnamed: { readonly fill: string; readonly label: string }[] = [];
   for (const phase of year.phases) {
-    parts.push(bar(phase.from, phase.to, top + 14, 18, phaseFills[phase.phase] ?? '#eee'));
+    const fill = phaseFills[phase.phase] ?? '#eee';
+    parts.push(bar(phase.from, phase.to, top + 14, 18, fill));
     const [x0, x1] = [x(dayOf(phase.from)), x(dayOf(phase.to) + 1)];
     const name = phase.phase.replaceAll('-', ' ');
     if (x1 - x0 > name.length * 5.6 && x0 >= shownUpTo - 1) {
       parts.push(textAt(x0 + 3, top + 27, name, { 'font-size': 10, fill: '#1d2b1d' }));
       shownUpTo = x0 + name.length * 5.6;
-    }
+    } else unnamed.push({ fill, label: `${name} ${shortDate(phase.from)}` });
   }
   const { frost } = year;
   parts.push(textAt(12, top + 50, wording('year.frost'), { 'font-size': 12 }));
@@ -94,8 +96,8 @@ export const yearPicture = (year: Year, wording: Wording): string => {
 
   year.operations.forEach((operation, i) => {
     const y = top + 60 + i * rowHeight;
-    const label = operation.label.length > 38 ? `${operation.label.slice(0, 37)}…` : operation.label;
-    parts.push(textAt(12, y + 11, label, { 'font-size': 11 }, operation.label));
+    const label = operation.label.length > 46 ? `${operation.label.slice(0, 45)}…` : operation.label;
+    parts.push(textAt(12, y + 11, label, { 'font-size': label.length > 38 ? 9.5 : 11 }, operation.label));
     for (const run of operation.runs) {
       const paint = paints[run.verdict];
       const why = `${shortDate(run.from)} – ${shortDate(run.to)}: ${wording(`year.legend.${run.verdict}`)}${run.because === undefined ? '' : `, ${run.because.text}`}`;
@@ -115,7 +117,13 @@ export const yearPicture = (year: Year, wording: Wording): string => {
     at += 46 + label.length * 6.4;
   }
   parts.push(element('rect', { x: at, y: legendY, width: 22, height: 12, fill: paints.risky.fill, 'fill-opacity': 0.55 }), textAt(at + 28, legendY + 10, wording('year.legend.unsettled'), { 'font-size': 11 }));
-  const height = legendY + 26;
+  /* Phases that are too short to be named where they stand. */
+  const column = (right - left) / 4;
+  unnamed.forEach(({ fill, label }, i) => {
+    const [keyX, keyY] = [left + column * (i % 4), legendY + 20 * (1 + Math.floor(i / 4))];
+    parts.push(element('rect', { x: keyX, y: keyY, width: 22, height: 12, fill }), textAt(keyX + 28, keyY + 10, label, { 'font-size': 10 }));
+  });
+  const height = legendY + 26 + 20 * Math.ceil(unnamed.length / 4);
   const described = `${wording('year.describe')} ${year.operations.map((operation) => `${operation.label}: ${operation.runs.filter((run) => run.verdict === 'allowed').map((run) => `${shortDate(run.from)} to ${shortDate(run.to)}`).join(', ') || '–'}`).join('; ')}.`;
   return element(
     'svg',

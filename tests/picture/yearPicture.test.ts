@@ -133,6 +133,16 @@ describe.each(names)('the picture of a year of %s', (name) => {
     for (const verdict of [...verdicts, 'unsettled']) expect(texts).toContain(wording(`year.legend.${verdict}`));
   });
 
+  it('names every phase, where it stands or under the rows with its first day', () => {
+    const year = years.get(name)!;
+    const texts = named(draw(year), 'text').map((text) => text.text);
+    for (const { phase, from } of year.phases) {
+      const words = phase.replaceAll('-', ' ');
+      const day = new Date(`${from}T00:00Z`).toLocaleDateString('en-GB', { day: 'numeric', month: 'short', timeZone: 'UTC' }).replace('Sept', 'Sep');
+      expect(texts.includes(words) || texts.includes(`${words} ${day}`), `${words} ${day}`).toBe(true);
+    }
+  });
+
   it('gives each operation one row of bars that cover the year once, with days and verdict under each', () => {
     const year = years.get(name)!;
     const drawn = bars(draw(year));
