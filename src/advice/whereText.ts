@@ -7,8 +7,10 @@ import { message } from './message.js';
 export const whereText = (climate: Climate, knowledge: Knowledge): Message => {
   const days = Math.round(climate.plusMinusDays);
   switch (climate.quality) {
-    case 'station':
-      return message(knowledge, 'where.station', { name: climate.station?.name ?? '', km: Math.round(climate.station?.km ?? 0), days });
+    case 'station': {
+      const { name = '', km = 0 } = climate.station ?? {};
+      return km === 0 ? message(knowledge, 'where.station-itself', { name, days }) : message(knowledge, 'where.station', { name, km, days });
+    }
     case 'normals':
     case 'frost-dates':
       return message(knowledge, `where.${climate.quality}`, { days });
