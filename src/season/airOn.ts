@@ -1,7 +1,7 @@
 import type { Calendar } from './calendar.js';
 import { chillByDay, isChillSeason } from './chillByDay.js';
 import type { Day } from './day.js';
-import { dayOf } from './day.js';
+import { isoOf } from './day.js';
 import { estimate, known } from './range.js';
 import type { Range, SeasonOn } from './seasonShape.js';
 
@@ -26,7 +26,9 @@ export const airOn = (calendar: Calendar, day: Day, seasonDay: number, sure: boo
   const winterLowC: Range = guessed ? { value: low, atLeast: low - 25, atMost: Math.min(low + 15, frostyC), sure: false } : degrees(low, rough + 2);
   // What a room or a glass house holds is not told by the air outside.
   if (underCover) return { winterLowC };
-  const reading = calendar.climate.daily?.find((one) => dayOf(one.date) === day);
+  // Texts are compared: to read every date anew for each day of a year is forty times slower.
+  const date = calendar.climate.daily === undefined ? undefined : isoOf(day);
+  const reading = calendar.climate.daily?.find((one) => one.date === date);
   const nightC = reading?.minC ?? place.minC[seasonDay] ?? 0;
   const dayC = reading?.maxC ?? place.maxC[seasonDay] ?? 0;
   // Only trees that sleep through winter need chill; working it out is the dearest part of a year.
