@@ -1,5 +1,6 @@
 import type { Phase, Standing } from './seasonTraits.js';
 import type { Range, SeasonOn } from './seasonShape.js';
+import { isUnderCover } from './isUnderCover.js';
 import { estimate } from './range.js';
 import { daysInYear } from './yearDay.js';
 
@@ -27,9 +28,6 @@ const growingDays = (phase: Phase): Range | undefined => {
 /** Roots work on for some weeks after the leaves have turned, as long as the soil is warm. */
 const rootDays = (phase: Phase): Range | undefined =>
   phase === 'turning' ? estimate(30, 0, most) : phase === 'leaf-fall' ? estimate(15, 0, most) : growingDays(phase);
-
-/** Whether glass or a roof stands between the tree and the season. */
-export const isUnderCover = (standing: Standing): boolean => standing !== 'outdoors' && standing !== 'cold-frame';
 
 /**
  * What a seen phase alone tells, where neither place nor date is known.
