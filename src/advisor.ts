@@ -154,7 +154,7 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
     knowledge,
     assess,
     verdict,
-    compare: async (proposal, patches) => await compareWith(assess, proposal, patches),
+    compare: async (proposal, patches) => await compareWith(assess, knowledge, proposal, patches),
     plan: async (question) => await planOf(ready, assess, knowledge, question),
     year: async (question) => await yearOf(ready, question),
     due: async (collection, date, soonDays) => await dueOf(ready, knowledge, collection, date, soonDays),

@@ -1,8 +1,9 @@
-import type { Assessment } from '../contract/types.generated.js';
+import type { Assessment, Message } from '../contract/types.generated.js';
 import { severity } from '../engine/verdict.js';
 import { SparebudError, type Issue } from '../knowledge/error.js';
-import type { Verdict } from '../knowledge/knowledge.js';
+import type { Knowledge, Verdict } from '../knowledge/knowledge.js';
 import { mergePatch } from './mergePatch.js';
+import { message } from './message.js';
 
 /** One way to do it, beside the way that was asked first. */
 export interface Variant {
@@ -25,12 +26,17 @@ export interface Comparison {
   readonly variants: readonly Variant[];
   /** Labels of the variants that none other beats; several where they tie. */
   readonly best: readonly string[];
+  /** What sets the best apart from the next, or that nothing does. */
+  readonly why: Message;
 }
 
 const labelOf = (patch: Readonly<Record<string, unknown>>, under = ''): string =>
   Object.entries(patch).map(([key, value]) => (typeof value === 'object' && value !== null && !Array.isArray(value) ? labelOf(value as Readonly<Record<string, unknown>>, `${under}${key}.`) : `${under}${key}=${value === null ? 'left out' : String(value)}`)).join(' ');
 
-/** Better: the milder verdict, then the milder worst end, then the fewer findings. */
+/** What is compared, the weightiest first. */
+const grounds = ['verdict', 'worst', 'best', 'findings'] as const;
+
+/** Better: the milder verdict, then the milder worst end, then the milder best end, then the fewer findings. */
 const rank = ({ verdict, range }: Pick<Assessment, 'verdict' | 'range'>, findings: number): readonly number[] => [severity(verdict), severity(range[1]!), severity(range[0]!), findings];
 
 const before = (a: readonly number[], b: readonly number[]): number => {
@@ -38,8 +44,15 @@ const before = (a: readonly number[], b: readonly number[]): number => {
   return 0;
 };
 
+/** The first ground on which the best differ from the best of the others. */
+const whyOf = (best: readonly number[], others: readonly (readonly number[])[], knowledge: Knowledge): Message => {
+  const next = [...others].sort(before)[0];
+  const ground = next === undefined ? undefined : grounds[best.findIndex((each, i) => each !== next[i])];
+  return message(knowledge, `compare.${ground ?? 'tied'}`);
+};
+
 /** Variants of a proposal side by side: each a JSON Merge Patch of it. One that cannot be understood says why, and the rest goes on. */
-export const compareWith = async (assess: (proposal: unknown) => Promise<Assessment>, proposal: unknown, patches: readonly Readonly<Record<string, unknown>>[]): Promise<Comparison> => {
+export const compareWith = async (assess: (proposal: unknown) => Promise<Assessment>, knowledge: Knowledge, proposal: unknown, patches: readonly Readonly<Record<string, unknown>>[]): Promise<Comparison> => {
   const base = await assess(proposal);
   const rulesOf = (assessment: Assessment): readonly string[] => assessment.findings.map((finding) => finding.rule);
   const ranked: { readonly label: string; readonly rank: readonly number[] }[] = [];
@@ -62,5 +75,6 @@ export const compareWith = async (assess: (proposal: unknown) => Promise<Assessm
     }
   }
   const least = [...ranked].sort((a, b) => before(a.rank, b.rank))[0]!;
-  return { schema: 'compare/1', variants, best: ranked.filter((each) => before(each.rank, least.rank) === 0).map((each) => each.label) };
+  const isBest = ({ rank }: { readonly rank: readonly number[] }): boolean => before(rank, least.rank) === 0;
+  return { schema: 'compare/1', variants, best: ranked.filter(isBest).map((each) => each.label), why: whyOf(least.rank, ranked.filter((each) => !isBest(each)).map((each) => each.rank), knowledge) };
 };

@@ -1,30 +1,9 @@
 import { Command } from 'commander';
-import colors from 'picocolors';
 import type { Advisor } from '../advisor.js';
-import type { Comparison, Variant } from '../advice/compare.js';
 import { SparebudError } from '../knowledge/error.js';
+import { printComparison } from './printComparison.js';
 import { addProposalFlags, setAt, typed, withFlags } from './proposalFlags.js';
 import { isFile, readProposals } from './readProposals.js';
-
-const span = (range: readonly number[] | undefined): string => (range === undefined ? '' : range[0] === range[1] ? String(range[0]) : `${range[0]}–${range[1]}`);
-
-const cells = (variant: Variant, best: readonly string[]): readonly string[] => [
-  `${best.includes(variant.label) ? '* ' : '  '}${variant.label}`,
-  variant.verdict === undefined ? 'not answered' : `${variant.verdict.replace('-', ' ')}${variant.settled === true ? '' : ` (${variant.range?.map((end) => end.replace('-', ' ')).join(' to ') ?? ''})`}`,
-  span(variant.expect?.closureYears), span(variant.expect?.dieBackMm), span(variant.expect?.recoveryWeeks),
-  variant.issues === undefined ? [...variant.findingsAdded.map((rule) => `+${rule}`), ...variant.findingsGone.map((rule) => `-${rule}`)].join(' ') : variant.issues.map((issue) => issue.message).join('; '),
-];
-
-const table = ({ variants, best }: Comparison): string => {
-  const rows = [['  way', 'verdict', 'closes (years)', 'dies back (mm)', 'recovers (weeks)', 'findings gained and lost'], ...variants.map((variant) => cells(variant, best))];
-  const widths = rows[0]!.map((_, column) => Math.max(...rows.map((row) => row[column]!.length)));
-  const lines = rows.map((row, i) => {
-    const line = row.map((cell, column) => cell.padEnd(widths[column]!)).join('  ').trimEnd();
-    return i === 0 ? colors.bold(line) : line;
-  });
-  const chosen = best.length === 1 ? `Best: ${best[0]!}.` : `Tied for best: ${best.join('; ')}.`;
-  return `${lines.join('\n')}\n\n${chosen} The milder verdict, then the milder worst case, then the fewer findings.\n`;
-};
 
 /** `sparebud compare`: ways to do it side by side. */
 export const compareCommand = (advisor: Advisor): Command =>
@@ -50,6 +29,6 @@ export const compareCommand = (advisor: Advisor): Command =>
         return setAt(patch, path!.trim(), typed(value.join('=')));
       }, {}));
       const comparison = await advisor.compare(asked, patches);
-      process.stdout.write(options.json === true ? `${JSON.stringify(comparison, undefined, 2)}\n` : table(comparison));
+      process.stdout.write(options.json === true ? `${JSON.stringify(comparison, undefined, 2)}\n` : printComparison(comparison, advisor.knowledge, Math.min(100, process.stdout.columns ?? 80)));
       if (comparison.variants.some((variant) => variant.issues !== undefined)) process.exitCode = 2;
     });

@@ -35,5 +35,5 @@ export const compareSchema = (): Schema => {
     },
     ['label', 'patch', 'findingsAdded', 'findingsGone'],
   );
-  return document('compare', 'Ways to do it side by side', closed({ schema: { const: 'compare/1' }, variants: listOf(variant, 1), best: listOf(text('label of a variant that none other beats'), 1) }, ['schema', 'variants', 'best']));
+  return document('compare', 'Ways to do it side by side', closed({ schema: { const: 'compare/1' }, variants: listOf(variant, 1), best: listOf(text('label of a variant that none other beats'), 1), why: message }, ['schema', 'variants', 'best', 'why']));
 };
