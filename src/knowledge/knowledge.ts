@@ -56,6 +56,8 @@ export interface OperationWord {
     readonly repotted?: boolean;
     /** The branch that it names is gone, unless a stub is left. */
     readonly takesBranch?: boolean;
+    /** What stands above the height that it names is gone. */
+    readonly takesTop?: boolean;
   };
 }
 

@@ -27,34 +27,68 @@ const withAllOn = (branches: readonly Branch[], id: string): ReadonlySet<string>
 const widthOf = (branch: Branch, operation: Operation, tree: Tree): number | undefined =>
   branch.diameterMm ?? operation.branchDiameterMm ?? (branch.branchToTrunk === undefined || tree.trunk?.diameterMm === undefined ? undefined : branch.branchToTrunk * tree.trunk.diameterMm);
 
+const thousandth = (share: number): number => Math.round(share * 1000) / 1000;
+
+/** The branches that stay, and the share of the foliage that is left which each carries. */
+const staying = (branches: readonly Branch[], gone: ReadonlySet<string>): readonly Branch[] => {
+  const taken = branches.reduce((sum, branch) => sum + (gone.has(branch.id) ? (branch.foliageShare ?? 0) : 0), 0);
+  return branches.filter(({ id }) => !gone.has(id)).map((branch) => (branch.foliageShare === undefined || taken <= 0 || taken >= 1 ? branch : { ...branch, foliageShare: Math.min(1, thousandth(branch.foliageShare / (1 - taken))) }));
+};
+
 /** The structure without a branch, and with the wound it leaves on the trunk; a stub stays, dead, until it is cleaned. */
-const withoutBranch = (structure: Structure, operation: Operation, tree: Tree): Structure => {
+const withoutBranch = (structure: Structure, operation: Operation, tree: Tree, { growing, facts }: Knowledge): Structure => {
   const branches = structure.branches ?? [];
   const branch = branches.find((each) => each.id === operation.branch);
   if (branch === undefined) return structure;
   const gone = withAllOn(branches, branch.id);
-  const stub = operation.finish === 'stub';
-  const kept = branches.filter((each) => !gone.has(each.id) || (stub && each === branch)).map((each) => (stub && each === branch ? { ...each, dead: true, foliageShare: 0 } : each));
+  const kept = staying(branches, gone);
+  if (operation.finish === 'stub') {
+    const at = branches.slice(0, branches.indexOf(branch)).filter(({ id }) => !gone.has(id)).length;
+    return { ...structure, branches: [...kept.slice(0, at), { ...branch, dead: true, foliageShare: 0 }, ...kept.slice(at)] };
+  }
   const widthMm = widthOf(branch, operation, tree);
   const onTrunk = !branches.some((each) => each.id === branch.from);
-  if (stub || widthMm === undefined || !onTrunk) return { ...structure, branches: kept };
-  const wound = { heightMm: branch.heightMm, ...(branch.azimuthDeg === undefined ? {} : { azimuthDeg: branch.azimuthDeg }), widthMm };
-  return { ...structure, branches: kept, wounds: [...(structure.wounds ?? []), wound] };
+  if (widthMm === undefined || !onTrunk) return { ...structure, branches: [...kept] };
+  const finish = operation.finish ?? (facts['cut.finish']!.assume!['default'] as string);
+  const wound = { heightMm: branch.heightMm, ...(branch.azimuthDeg === undefined ? {} : { azimuthDeg: branch.azimuthDeg }), widthMm: thousandth(widthMm * (growing.woundPerBranch[finish] ?? 1)) };
+  return { ...structure, branches: [...kept], wounds: [...(structure.wounds ?? []), wound] };
 };
 
-/** The tree as it stands after one sitting: its log longer, and what `leaves` of shared/operations.yaml says of each operation. */
-export const treeAfter = (tree: Tree, date: string, operations: readonly Operation[], { operations: words }: Knowledge): Tree => {
-  const { phase, ...rest } = tree;
+/** The tree without what stood above a cut through its only trunk; of several trunks nobody can say which was cut. */
+const withoutTop = (tree: Tree, heightMm: number): Tree => {
+  const { structure, trunk } = tree;
+  const lower = trunk?.heightMm === undefined ? {} : { trunk: { ...trunk, heightMm: Math.min(trunk.heightMm, heightMm) } };
+  const { trunks = [], branches = [] } = structure ?? {};
+  if (structure === undefined || trunks.length > 1) return { ...tree, ...lower };
+  const gone = new Set(branches.filter((branch) => branch.heightMm > heightMm && !branches.some((other) => other.id === branch.from)).flatMap(({ id }) => [...withAllOn(branches, id)]));
+  return {
+    ...tree, ...lower,
+    structure: {
+      ...structure,
+      ...(structure.trunks === undefined ? {} : { trunks: trunks.map((each) => ({ ...each, points: each.points.filter((point) => point.heightMm <= heightMm) })) }),
+      ...(structure.branches === undefined ? {} : { branches: [...staying(branches, gone)] }),
+      ...(structure.wounds === undefined ? {} : { wounds: structure.wounds.filter((wound) => wound.heightMm <= heightMm) }),
+    },
+  };
+};
+
+/**
+ * The tree as it stands after one sitting: its log longer, and what `leaves` of shared/operations.yaml says of each operation.
+ * What was seen of phase and flowers holds for the day on which it was seen: the phase stays as a sighting.
+ */
+export const treeAfter = (tree: Tree, date: string, operations: readonly Operation[], knowledge: Knowledge): Tree => {
+  const { phase, flower: _, ...rest } = tree;
   const seen = phase === undefined ? [] : [{ saw: phase, date }];
   let after: Tree = { ...rest, log: [...(tree.log ?? []), ...seen, ...operations.map((operation) => ({ ...operation, date }))] };
   for (const operation of operations) {
-    const { leaves } = words[operation.op]!;
+    const { leaves } = knowledge.operations[operation.op]!;
     for (const field of ['growing', 'standing', 'rootState'] as const) {
       const state = stateLeft(leaves[field], operation);
       if (state !== undefined) after = { ...after, [field]: state };
     }
     if (leaves.repotted === true) after = { ...after, lastRepotted: date };
-    if (leaves.takesBranch === true && after.structure !== undefined && operation.branch !== undefined) after = { ...after, structure: withoutBranch(after.structure, operation, after) };
+    if (leaves.takesBranch === true && after.structure !== undefined && operation.branch !== undefined) after = { ...after, structure: withoutBranch(after.structure, operation, after, knowledge) };
+    if (leaves.takesTop === true && operation.heightMm !== undefined) after = withoutTop(after, operation.heightMm);
   }
   return after;
 };

@@ -48,7 +48,7 @@ const operationSchema = closed(
     leavesWound: { type: 'boolean' },
     sheds: { type: 'boolean' },
     instead: listOf(closed({ op: text(), set: mapOf(value) }, ['op', 'set'])),
-    leaves: closed({ growing: left, standing: left, rootState: left, repotted: { type: 'boolean' }, takesBranch: { type: 'boolean' } }),
+    leaves: closed({ growing: left, standing: left, rootState: left, repotted: { type: 'boolean' }, takesBranch: { type: 'boolean' }, takesTop: { type: 'boolean' } }),
   },
   ['label', 'parameters', 'usual', 'strain'],
 );
