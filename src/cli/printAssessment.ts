@@ -66,7 +66,7 @@ export const printAssessment = (assessment: Assessment, knowledge: Knowledge, { 
   const asked = proposal as { readonly operation: { readonly op: string }; readonly date?: string };
   const species = knowledge.species[basis.species];
   const title = `${knowledge.operations[asked.operation.op]?.label ?? asked.operation.op}, ${species?.commonNames['en']?.[0] ?? species?.name ?? basis.species}${species?.commonNames['en'] === undefined ? '' : ` (${species.name})`}${asked.date === undefined ? '' : `, ${asked.date}`}`;
-  out.push(hanging(`${marks[verdict].paint(colors.bold(`${marks[verdict].mark} ${words(verdict).toUpperCase()}`))}  `.replace(/^/, ''), title, width + 20));
+  out.push(hanging(`${marks[verdict].paint(colors.bold(`${marks[verdict].mark} ${words(verdict).toUpperCase()}`))}  `, title, width));
   if (!assessment.settled) out.push(hanging('  ', `Not settled: ${words(assessment.range[0]!)} at best, ${words(assessment.range[1]!)} at worst.`, width));
   if (findings.length === 0) out.push(hanging('  ', assessment.summary.text, width));
   const shown = full ? findings : findings.slice(0, 4);

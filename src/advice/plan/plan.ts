@@ -7,6 +7,7 @@ import { message } from '../message.js';
 import type { Ready } from '../ready.js';
 import { type Replan, replansOf } from './replans.js';
 import { sittingsOf } from './sittings.js';
+import { workLabel } from './workLabel.js';
 
 /** What work asks of a tree, in points: what earlier work still asks, what this sitting asks, and both together. */
 export interface Strain {
@@ -83,7 +84,7 @@ export const planOf = async (ready: (written: unknown) => Promise<Ready>, assess
   const verdict = steps.reduce<Verdict>((worst, { sitting }) => worse(worst, sitting.verdict), 'allowed');
   const first = steps.find(({ sitting }) => sitting.verdict === verdict)!;
   const loud = first.operations.find((operation) => operation.verdict === verdict)!;
-  const label = knowledge.operations[(loud.proposal as unknown as Proposal).operation.op]!.label;
+  const label = workLabel((loud.proposal as unknown as Proposal).operation, knowledge);
   const peak = [...steps].sort((a, b) => b.sitting.strain.sum - a.sitting.strain.sum)[0]!;
   return {
     schema: 'plan/1',
