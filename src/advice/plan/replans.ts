@@ -8,6 +8,7 @@ import { message } from '../message.js';
 import type { Ready } from '../ready.js';
 import { setText } from '../setText.js';
 import { sittingsOf } from './sittings.js';
+import { workLabel } from './workLabel.js';
 
 type Operation = Proposal['operation'];
 interface Item {
@@ -39,10 +40,16 @@ const laterDays = [30, 60, 90, 180, 365];
 /** How often the worst that is left is mended in turn. */
 const rounds = 8;
 
+/** How many operations are judged anew at most, so that a long plan is answered in seconds. */
+const mostJudged = 1500;
+
 const most = 3;
 
-const planWith = (question: PlanQuestion, items: readonly Item[], knowledge: Knowledge): PlanQuestion =>
-  checkPlan({ ...question, steps: items.map(({ date, operation }) => ({ date, operations: [operation] })) }, knowledge);
+const planWith = (question: PlanQuestion, items: readonly Item[], knowledge: Knowledge): PlanQuestion => {
+  const days = new Map<string, readonly Operation[]>();
+  for (const { date, operation } of items) days.set(date, [...(days.get(date) ?? []), operation]);
+  return checkPlan({ ...question, steps: [...days].map(([date, operations]) => ({ date, operations })) }, knowledge);
+};
 
 const worstOf = (verdicts: readonly Verdict[]): number => Math.max(...verdicts.map(severity));
 const count = (verdicts: readonly Verdict[], verdict: Verdict): number => verdicts.filter((each) => each === verdict).length;
@@ -60,8 +67,20 @@ const before = (a: Tried, b: Tried): number =>
 export const replansOf = async (ready: (written: unknown) => Promise<Ready>, assess: (written: unknown) => Promise<Assessment>, knowledge: Knowledge, question: PlanQuestion): Promise<readonly Replan[]> => {
   const proposalsOf = (plan: PlanQuestion): readonly Proposal[] => sittingsOf(plan, knowledge).sittings.flatMap(({ proposals }) => proposals);
   const itemsOf = (plan: PlanQuestion): readonly Item[] => plan.steps.flatMap(({ date, operations }) => operations.map((operation) => ({ date, operation })));
-  const judged = async (plan: PlanQuestion): Promise<readonly Verdict[]> => await Promise.all(proposalsOf(plan).map(async (proposal) => (await (await ready(proposal)).judge()).verdict));
-  const label = ({ op }: Operation): string => knowledge.operations[op]!.label;
+  /* What stands before a step that is moved is judged already. */
+  const kept = new Map<string, Verdict>();
+  const verdictOf = async (proposal: Proposal): Promise<Verdict> => {
+    const key = JSON.stringify(proposal);
+    const verdict = kept.get(key) ?? (await (await ready(proposal)).judge()).verdict;
+    kept.set(key, verdict);
+    return verdict;
+  };
+  const judged = async (plan: PlanQuestion): Promise<readonly Verdict[]> => {
+    const verdicts: Verdict[] = [];
+    for (const proposal of proposalsOf(plan)) verdicts.push(await verdictOf(proposal));
+    return verdicts;
+  };
+  const label = (operation: Operation): string => workLabel(operation, knowledge);
 
   /** Other ways for the item at `at`. */
   const movesOf = async (plan: PlanQuestion, at: number): Promise<readonly Move[]> => {
@@ -110,6 +129,7 @@ export const replansOf = async (ready: (written: unknown) => Promise<Ready>, ass
     const at = now.verdicts.findIndex((verdict) => severity(verdict) === worstOf(now.verdicts));
     const better: Tried[] = [];
     for (const move of await movesOf(plan, at)) {
+      if (kept.size >= mostJudged) break;
       const next = await tried(now === start ? move : { ...move, why: message(knowledge, 'plan.and', { one: now.why.text, other: move.why.text }), asks: now.asks + move.asks });
       if (next !== undefined && before({ ...next, asks: 0 }, { ...now, asks: 0, why: next.why }) < 0) better.push(next);
     }

@@ -117,13 +117,69 @@ describe('steps that hang together', () => {
     const off = { op: 'remove-branch', branch: 'low' };
     const gone = await after({ ...off, finish: 'concave' });
     expect(gone!.branches!.map(({ id }) => id)).toEqual(['high']);
-    expect(gone!.wounds).toEqual([{ heightMm: 80, azimuthDeg: 90, widthMm: 9 }]);
+    expect(gone!.wounds).toEqual([{ heightMm: 80, azimuthDeg: 90, widthMm: expect.closeTo(9 * shipped.growing.woundPerBranch['concave']!) as number }]);
     const stub = await after({ ...off, finish: 'stub' });
     expect(stub!.branches).toContainEqual(expect.objectContaining({ id: 'low', dead: true }));
     expect(stub!.branches!.map(({ id }) => id)).toEqual(['low', 'high']);
     expect(stub!.wounds).toBeUndefined();
     expect((await after({ ...off, finish: 'stub' }, { op: 'clean-stub', branch: 'low' }))!.wounds).toHaveLength(1);
   });
+
+  test('what is left carries all the foliage there is', async () => {
+    const branches = [{ id: 'low', heightMm: 80, foliageShare: 0.2 }, { id: 'high', heightMm: 140, foliageShare: 0.3 }, { id: 'back', heightMm: 150 }];
+    const plan = await advisor.plan({ tree: { ...maple, structure: { branches } }, where, steps: [{ date: '2027-02-20', operations: [{ op: 'remove-branch', branch: 'low' }] }] });
+    expect(plan.treeAfter.structure!.branches).toEqual([{ id: 'high', heightMm: 140, foliageShare: 0.375 }, { id: 'back', heightMm: 150 }]);
+  });
+
+  test('a chop takes what stood above it: height, branches and all that grew on them', async () => {
+    const structure = {
+      trunks: [{ id: 'trunk', points: [{ heightMm: 0, diameterMm: 40 }, { heightMm: 120, diameterMm: 30 }, { heightMm: 400, diameterMm: 8 }] }],
+      branches: [{ id: 'low', heightMm: 80, from: 'trunk' }, { id: 'twig', from: 'low', heightMm: 300 }, { id: 'high', heightMm: 200 }, { id: 'tip', from: 'high', heightMm: 90 }],
+      wounds: [{ heightMm: 50, widthMm: 6 }, { heightMm: 250, widthMm: 5 }],
+    };
+    const after = async (heightMm?: number) => (await advisor.plan({ tree: { ...maple, trunk: { diameterMm: 40, heightMm: 400 }, structure }, where, steps: [{ date: '2027-03-01', operations: [{ op: 'trunk-chop', foliageLeft: true, ...(heightMm === undefined ? {} : { heightMm }) }] }] })).treeAfter;
+    const low = await after(150);
+    expect(low.trunk).toEqual({ diameterMm: 40, heightMm: 150 });
+    expect(low.structure!.branches!.map(({ id }) => id)).toEqual(['low', 'twig']);
+    expect(low.structure!.trunks![0]!.points.map(({ heightMm }) => heightMm)).toEqual([0, 120]);
+    expect(low.structure!.wounds).toEqual([{ heightMm: 50, widthMm: 6 }]);
+    expect((await after()).structure).toEqual(structure);
+  });
+
+  test('flowers that were seen on the first day are not taken to be there a year later', async () => {
+    const plan = await advisor.plan({ tree: { species: 'malus-halliana', flower: 'open' }, where, steps: [{ date: '2027-04-25', operations: [{ op: 'feed' }] }, { date: '2028-04-25', operations: [{ op: 'feed' }] }] });
+    expect(plan.steps.map(({ operations }) => (operations[0]!.proposal as unknown as Proposal).tree.flower)).toEqual(['open', undefined]);
+    expect(plan.treeAfter.flower).toBeUndefined();
+  });
+
+  test('of two thick branches and a repotting on one day each is told that they are three hard jobs', async () => {
+    const thick = (branch: string) => ({ op: 'remove-branch', branch, branchDiameterMm: 28, foliageShare: 0.1 });
+    const plan = await advisor.plan({ tree: { ...maple, trunk: { diameterMm: 40 } }, where, steps: [{ date: '2027-03-10', operations: [thick('a'), thick('b'), { op: 'repot', rootsRemoved: 0.4 }] }] });
+    for (const { findings } of plan.steps[0]!.operations) expect(findings.map(({ rule }) => rule)).toContain('strain/three-hard-in-one-sitting');
+    expect(plan.steps[0]!.sitting.strain).toEqual({ before: 0, asks: 12, sum: 12 });
+    expect(plan.because.text).toContain('remove a branch (a)');
+    expect(plan.changes.map(({ why }) => why.text)).toContainEqual(expect.stringContaining('remove a branch (a) on'));
+  });
+
+  test('a third hard job in one season is risky, in the next season it is not', async () => {
+    const hard = (date: string) => ({ date, operations: [{ op: 'wire', bend: 'severe', branchDiameterMm: 4 }] });
+    const rules = async (last: string) => (await advisor.plan({ tree: { ...maple, vigour: 'steady' }, where, steps: [hard('2027-05-01'), hard('2027-07-05'), hard(last)] })).steps[2]!.operations[0]!.findings.map(({ rule }) => rule);
+    expect(await rules('2027-09-10')).toContain('strain/adds-up');
+    expect(await rules('2028-07-05')).not.toContain('strain/adds-up');
+  });
+
+  test('what is too close is said once', async () => {
+    const hard = (date: string) => ({ date, operations: [{ op: 'wire', bend: 'severe', branchDiameterMm: 4 }] });
+    const plan = await advisor.plan({ tree: { ...maple, vigour: 'steady' }, where, steps: [hard('2027-06-01'), hard('2027-06-20')] });
+    expect(plan.steps[1]!.operations[0]!.findings.map(({ rule }) => rule).filter((rule) => rule.startsWith('strain/'))).toEqual(['strain/adds-up']);
+  });
+
+  test('a plan of more than a hundred operations is answered too', async () => {
+    const steps = Array.from({ length: 60 }, (_, i) => ({ date: isoOf(dayOf('2027-01-05') + 30 * i), operations: [{ op: 'feed' }, { op: i === 30 ? 'trunk-chop' : 'unwire' }] }));
+    const plan = await advisor.plan({ tree: { species: 'acer-palmatum', vigour: 'weak' }, where, steps });
+    expect(plan.verdict).toBe('advise-against');
+    expect(plan.steps).toHaveLength(60);
+  }, 120_000);
 
   test('what a step does to pot, roots and place holds from then on', async () => {
     const plan = await advisor.plan({ tree: { ...maple, growing: 'ground', rootState: 'bound' }, where, steps: [{ date: '2027-03-10', operations: [{ op: 'collect', rootsRemoved: 0.3 }] }, { date: '2027-11-20', operations: [{ op: 'overwinter', placement: 'cold-frame' }] }] });
