@@ -34,7 +34,7 @@ export const foliage: readonly Statement[] = [
   },
   {
     row: 22, says: 'A juniper cut into its brown inside does not come again',
-    sources: ['kujawski-2022'], published: 'R. Kujawski, Berkshire Eagle, 8 June 2022; dissent J. Cushnie, Irish Times',
+    sources: ['cregg-conifers'], published: 'B. Cregg, Michigan State University, notes on pruning conifers, Fine Gardening; dissent J. Cushnie, Irish Times',
     asks: [{ tree: strong('juniperus-chinensis'), operation: bare, date: '2026-05-30', where: cambridge, accept: ['risky', 'advise-against'], because: ['cut/no-buds-to-come'], traits: ['budding.bareWood'] }],
   },
   {
@@ -44,27 +44,33 @@ export const foliage: readonly Statement[] = [
   },
   {
     row: 24, says: 'Pine candles are halved while soft, and left alone once the needles are ripe',
-    sources: ['goodspeed-candles', 'iowa-gardening-page'], published: 'J. Goodspeed, Utah State University, KSL; Iowa gardening page (up to two thirds)',
+    sources: ['goodspeed-candles'], published: 'J. Goodspeed, Utah State University, KSL', restsOn: ['wadena-pioneer'],
     asks: [
       { tree: strong('pinus-mugo', 'refined'), operation: half, date: '2026-05-15', where: munich, accept: ['allowed'], silent: ['candles/pinch-hardened', 'candles/pinch-too-short'] },
       { tree: strong('pinus-mugo', 'refined'), operation: half, date: '2026-08-15', where: munich, accept: ['advise-against'], because: ['candles/pinch-hardened'] },
     ],
   },
   {
-    row: 25, says: 'A redwood comes again from its stump, a Japanese cedar probably, a larch not',
-    sources: ['wiant-1967', 'cryptomeria-garden-press'], published: 'Wiant 1967, Tree Planters\' Notes 18(2) (up to 95 % of stumps); garden press on Cryptomeria',
+    row: 25, says: 'A redwood comes again from its stump',
+    sources: ['wiant-1967'], published: 'Wiant 1967, Tree Planters\' Notes 18(2) (up to 95 % of stumps)', restsOn: ['ohara-2017', 'fvs-sprouting', 'usda-plants-characteristics'],
     asks: [
       { tree: strong('sequoia-sempervirens'), operation: stump, date: '2026-03-01', where: { place: 'ft-bragg-5-n-ca' }, accept: ['allowed'], silent: ['chop/stump-dies', 'chop/stump-may-die', 'chop/stump-unsure'], traits: ['budding.stump'] },
-      { tree: strong('cryptomeria-japonica'), operation: stump, date: '2026-03-20', where: { place: 'tokyo-japan' }, accept: ['allowed', 'risky'], silent: ['chop/stump-dies'], traits: ['budding.stump'] },
     ],
   },
   {
+    row: 25, says: 'A Japanese cedar probably does',
+    sources: ['cryptomeria-garden-press'], published: 'Garden press on Cryptomeria',
+    asks: [{ tree: strong('cryptomeria-japonica'), operation: stump, date: '2026-03-20', where: { place: 'tokyo-japan' }, accept: ['allowed', 'risky'], silent: ['chop/stump-dies'], traits: ['budding.stump'] }],
+  },
+  {
     row: 26, says: 'A pine or spruce stripped of all its needles may die of it',
+    sources: ['ohio-agriculture-defoliation'], published: 'Ohio Department of Agriculture: conifers often die after the first heavy loss', restsOn: ['scots-pine-defoliation'],
+    asks: ['pinus-sylvestris', 'picea-abies'].map((species) => ({ tree: strong(species, 'refined'), operation: { op: 'needle-pluck', shareRemoved: 1 }, date: '2026-08-01', where: munich, accept: ['advise-against'] as const, because: ['needles/too-few-left'] })),
+  },
+  {
+    row: 26, says: 'Nor is leaf removal a work for a pine',
     sources: ['ohio-agriculture-defoliation'], published: 'Ohio Department of Agriculture: conifers often die after the first heavy loss',
-    asks: [
-      { tree: strong('pinus-sylvestris', 'refined'), operation: strip, date: '2026-08-01', where: munich, accept: ['advise-against'], because: ['defoliate/never'] },
-      { tree: strong('picea-abies', 'refined'), operation: { op: 'needle-pluck', shareRemoved: 1 }, date: '2026-07-01', where: munich, accept: ['advise-against'], because: ['needles/too-few-left'] },
-    ],
+    asks: [{ tree: strong('pinus-sylvestris', 'refined'), operation: strip, date: '2026-08-01', where: munich, accept: ['advise-against'], because: ['defoliate/never'] }],
   },
   {
     row: 27, says: 'A vigorous broadleaf stripped once risks its reserves',
@@ -82,8 +88,18 @@ export const foliage: readonly Statement[] = [
     asks: [{ tree: { ...strong('acer-buergerianum', 'refined'), log: [{ op: 'defoliate', shareRemoved: 1, date: '2025-06-15' }] }, operation: strip, date: '2026-06-15', where: munich, accept: ['advise-against'], because: ['defoliate/again'] }],
   },
   {
+    row: 27, says: 'Year after year of it kills oaks, or costs them a third of their growth',
+    sources: ['baker-1925'], published: 'Baker 1925, J. Econ. Ent. 18:345 (ten years of gypsy moth)',
+    asks: [{ tree: { ...strong('quercus-robur', 'refined'), log: [{ op: 'defoliate', shareRemoved: 1, date: '2025-06-25' }] }, operation: strip, date: '2026-06-25', where: munich, accept: ['advise-against'], because: ['defoliate/again'] }],
+  },
+  {
+    row: 28, says: 'While the canopy is rebuilt, branches have the least to live on, and a loss of leaves hurts most',
+    sources: ['branch-reserves-2017'], published: 'Branch reserves at canopy rebuilding, Sci. Rep. 2017',
+    asks: ['carpinus-betulus', 'acer-palmatum'].map((species) => ({ tree: strong(species, 'refined'), operation: strip, date: '2026-05-01', where: munich, accept: ['advise-against'] as const, because: ['defoliate/soft-leaves'] })),
+  },
+  {
     row: 28, says: 'Leaves just unfolded are not taken: the tree has spent its starch on them',
-    sources: ['klein-2016'], published: 'Klein et al. 2016, Tree Physiol., tpw030 (hornbeam, beech, oak: over 95 % of branchlet starch used)',
+    restsOn: ['da-silva-2014'], sources: ['klein-2016'], published: 'Klein et al. 2016, Tree Physiol., tpw030 (hornbeam, beech, oak: over 95 % of branchlet starch used)',
     asks: ['carpinus-betulus', 'acer-buergerianum', 'quercus-robur'].map((species) => ({ tree: strong(species, 'refined'), operation: strip, date: '2026-05-01', where: munich, accept: ['advise-against'] as const, because: ['defoliate/soft-leaves'] })),
   },
   {

@@ -19,7 +19,7 @@ const tokyo = { place: 'tokyo-japan' };
 export const pruning: readonly Statement[] = [
   {
     row: 9, says: 'Half of an old tree\'s foliage in one season is too much; a fifth is not',
-    sources: ['ansi-a300-1995', 'csu-7-825'], published: 'ANSI A300-1995, s. 5.3.1 (a quarter); Whiting et al., Colorado State University 7.825 (20 % mature, 25 % medium)',
+    sources: ['csu-7-825'], published: 'Whiting et al., Colorado State University 7.825 (20 % mature, 25 % medium)', restsOn: ['ansi-a300-1995'],
     /* How far past the limit turns risky into wrong depends on how the species buds back (practice), so both are accepted. */
     asks: [
       { tree: oldBeech, operation: thin(0.5), date: '2026-07-15', where: cambridge, accept: ['risky', 'advise-against'], because: ['foliage/too-much'] },
@@ -29,7 +29,7 @@ export const pruning: readonly Statement[] = [
   },
   {
     row: 10, says: 'A young, vigorous tree can spare up to a third of its foliage',
-    sources: ['csu-7-825'], published: 'Whiting et al., Colorado State University 7.825 (33 % young and vigorous)',
+    sources: ['uf-structural-plan'], published: 'University of Florida IFAS, plan for young street trees (a quarter at planting, up to 40 % two years on); Colorado State says 33 %',
     asks: [{ tree: { species: 'acer-campestre', vigour: 'strong', growing: 'ground', stage: 'developing', ageYears: 6 }, operation: thin(0.3), date: '2026-07-15', where: cambridge, accept: ['allowed', 'risky'], silent: ['foliage/far-too-much'] }],
   },
   {
@@ -47,7 +47,7 @@ export const pruning: readonly Statement[] = [
   },
   {
     row: 15, says: 'An ornamental cherry in Britain is cut in summer, not in January',
-    sources: ['amateur-gardening-2023', 'herald-allan'], published: 'Amateur Gardening, July 2023; D. Allan, Herald Scotland (silver leaf spores from September to May)',
+    sources: ['herald-allan'], published: 'D. Allan, Herald Scotland (silver leaf)', restsOn: ['amateur-gardening-2023'],
     asks: [
       { tree: strong('prunus-serrulata'), operation: { ...smallCut, branchDiameterMm: 10 }, date: '2026-01-15', where: britain, accept: ['advise-against'], because: ['disease/silver-leaf'] },
       { tree: strong('prunus-serrulata'), operation: { ...smallCut, branchDiameterMm: 10 }, date: '2026-07-15', where: britain, accept: ['allowed'], silent: ['disease/silver-leaf'] },
@@ -55,7 +55,7 @@ export const pruning: readonly Statement[] = [
   },
   {
     row: 16, says: 'Apple kin are not cut in the weather of fire blight; in winter they may be',
-    sources: ['illinois-hortanswers', 'uc-pest-note-7414'], published: 'University of Illinois HortAnswers; University of California Pest Note 7414',
+    sources: ['uc-pest-note-7414'], published: 'University of California Pest Note 7414', restsOn: ['illinois-hortanswers'],
     /* Wet, warm days are not among the facts; open blossom stands for the time of infection, and so risky is accepted beside advise-against. */
     asks: [
       { tree: { ...strong('malus-floribunda'), flower: 'open' }, operation: smallCut, date: '2026-05-01', where: chicago, accept: ['risky', 'advise-against'], because: ['disease/fire-blight'], also: (assessment) => expect(assessment.cautions.map((caution) => caution.id)).toContain('disinfect') },
@@ -79,17 +79,21 @@ export const pruning: readonly Statement[] = [
     ],
   },
   {
-    row: 19, says: 'A maple cut in March bleeds, which only looks bad; midwinter or full leaf avoids it',
-    sources: ['rhs-bleeding', 'cleveland-2016'], published: 'RHS, Bleeding from pruning cuts; Cleveland 2016, Home, Yard & Garden',
+    row: 19, says: 'A maple cut in March bleeds, which only looks bad; full leaf avoids it',
+    sources: ['cleveland-2016'], published: 'Cleveland 2016, University of Illinois, Home, Yard & Garden', restsOn: ['rhs-bleeding'],
     asks: [
       { tree: maple, operation: { ...smallCut, branchDiameterMm: 9 }, date: '2026-03-10', where: cambridge, accept: ['allowed', 'risky'], because: ['cut/bleeds'], also: (assessment) => expect(assessment.findings.map((finding) => finding.costs)).toEqual(['looks']) },
-      { tree: maple, operation: { ...smallCut, branchDiameterMm: 9 }, date: '2026-12-10', where: cambridge, accept: ['allowed'], silent: ['cut/bleeds'] },
       { tree: maple, operation: { ...smallCut, branchDiameterMm: 9 }, date: '2026-07-10', where: cambridge, accept: ['allowed'], silent: ['cut/bleeds'] },
     ],
   },
   {
+    row: 19, says: 'So does midwinter',
+    sources: ['rhs-bleeding'], published: 'RHS, Bleeding from pruning cuts (Japanese maple November to January)',
+    asks: [{ tree: maple, operation: { ...smallCut, branchDiameterMm: 9 }, date: '2026-12-10', where: cambridge, accept: ['allowed'], silent: ['cut/bleeds'] }],
+  },
+  {
     row: 40, says: 'Low branches are kept while the base is to thicken; taken early, they slow it',
-    sources: ['uf-low-branches'], published: 'University of Florida IFAS, hort.ifas.ufl.edu/woody',
+    sources: ['uf-low-branches'], published: 'University of Florida IFAS, hort.ifas.ufl.edu/woody', restsOn: ['harris-1980'],
     asks: [
       { tree: trident(40), operation: lowBranch, date: '2026-07-05', where: tokyo, accept: ['risky'], because: ['foliage/still-thickening'] },
       { tree: trident(88), operation: { ...lowBranch, foliageShare: 0.2 }, date: '2026-07-05', where: tokyo, accept: ['allowed'], silent: ['foliage/still-thickening'] },

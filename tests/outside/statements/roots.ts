@@ -17,6 +17,16 @@ export const roots: readonly Statement[] = [
     asks: ['acer-platanoides', 'fraxinus', 'ginkgo-biloba'].map((species) => ({ tree: tree(species, 'strong'), operation: repot(0.3), date: '2026-05-20', where: albany, accept: ['advise-against'] as const, because: ['roots/leaves-need-them'], traits: ['roots.phases'] })),
   },
   {
+    row: 30, says: 'Late spring, with tender new growth, is the worst time to move a tree',
+    sources: ['washington-post-1979'], published: 'Gouin, Washington Post, 22 June 1979',
+    asks: ['acer-platanoides', 'fraxinus', 'quercus-robur'].map((species) => ({ tree: tree(species, 'strong'), operation: repot(0.3), date: '2026-05-20', where: albany, accept: ['advise-against'] as const, because: ['roots/leaves-need-them'], traits: ['roots.phases'] })),
+  },
+  {
+    row: 31, says: 'Oak and ash move well in early spring',
+    sources: ['harris-bassuk-1994'], published: 'Harris & Bassuk 1994, J. Arboric. 20(6):310 (scarlet oak, green ash)',
+    asks: ['quercus-rubra', 'quercus-palustris', 'fraxinus'].map((species) => ({ tree: tree(species), operation: repot(0.2), date: '2026-04-10', where: albany, accept: ['allowed'] as const, silent: ['roots/out-of-window', 'roots/leaves-need-them'], traits: ['roots.phases'] })),
+  },
+  {
     row: 31, says: 'Early spring, as the buds begin to move, is the time to repot',
     sources: ['rhs-containers'], published: 'RHS, trees and shrubs in containers (advice 350)',
     asks: [{ tree: tree('acer-campestre'), operation: repot(0.2), date: '2026-03-15', where: cambridge, accept: ['allowed'], silent: ['roots/out-of-window', 'roots/leaves-need-them'], traits: ['roots.phases'] }],
@@ -50,8 +60,18 @@ export const roots: readonly Statement[] = [
     ],
   },
   {
+    row: 34, says: 'A pine is moved in spring, not in November',
+    sources: ['umn-spring-move'], published: 'University of Minnesota Extension 2008, trees best moved in spring (conifers, many hardwoods)',
+    asks: ['pinus-strobus', 'pinus-sylvestris'].flatMap((species) => [
+      { tree: tree(species), operation: lift, date: '2026-11-10', where: iowa, accept: ['advise-against'] as const, because: ['roots/no-time-to-regrow'], traits: ['roots.phases'] },
+      { tree: tree(species), operation: lift, date: '2026-04-15', where: iowa, accept: ['allowed'] as const, silent: ['roots/no-time-to-regrow'], traits: ['roots.phases'] },
+    ]),
+  },
+  {
     row: 35, says: 'The top is not cut hard to balance cut roots',
-    sources: ['shoup-1981', 'chalker-scott'], published: 'Shoup, Reavis & Whitcomb 1981, J. Arboric. 7(6):155 (11 species, no gain); Chalker-Scott, Washington State University',
+    sources: ['shoup-1981'], published: 'Shoup, Reavis & Whitcomb 1981, J. Arboric. 7(6):155 (11 species, 528 trees, no gain)',
+    /* A review; whether the trial is among what it reviews was not seen. */
+    restsOn: ['chalker-scott'],
     asks: [
       { tree: { ...tree('acer-campestre'), log: [{ op: 'repot', rootsRemoved: 0.3, date: '2026-03-15' }] }, operation: { op: 'trim', shareRemoved: 0.4 }, date: '2026-04-20', where: cambridge, accept: ['risky', 'advise-against'], because: ['foliage/roots-just-cut'] },
       { tree: tree('acer-campestre'), operation: repot(0.35), date: '2026-03-15', where: cambridge, accept: ['allowed'] },
@@ -75,10 +95,15 @@ export const roots: readonly Statement[] = [
     row: 38, says: 'Larch, pine, fir and hemlock are not kept in a heated room all winter; a strawberry tree bears it better',
     sources: ['harrington-gould-2015'], published: 'Harrington & Gould 2015, Front. Plant Sci. 6:120 (obligate chilling; madrone facultative)',
     asks: [
-      ...['larix-decidua', 'pinus-contorta', 'abies-lasiocarpa', 'tsuga-canadensis'].map((species) => ({ tree: potted(species), operation: warmRoom, ...winter, accept: ['advise-against'] as const, because: ['warm/no-winter'], traits: ['rest.need'] })),
+      ...['larix-decidua', 'pinus-sylvestris', 'abies-lasiocarpa', 'tsuga-canadensis'].map((species) => ({ tree: potted(species), operation: warmRoom, ...winter, accept: ['advise-against'] as const, because: ['warm/no-winter'], traits: ['rest.need'] })),
       { tree: potted('arbutus-unedo'), operation: warmRoom, ...winter, accept: ['allowed', 'risky'], silent: ['warm/no-winter'], traits: ['rest.need'] },
       { tree: potted('larix-decidua'), operation: { op: 'overwinter', placement: 'cold-frame' }, ...winter, accept: ['allowed'], silent: ['warm/no-winter'] },
     ],
+  },
+  {
+    row: 38, says: 'A lodgepole pine, which wants much cold, least of all',
+    sources: ['harrington-gould-2015'], published: 'Harrington & Gould 2015, Front. Plant Sci. 6:120 (pines: obligate chilling)', restsOn: ['man-2017'],
+    asks: [{ tree: potted('pinus-contorta'), operation: warmRoom, ...winter, accept: ['advise-against'], because: ['warm/no-winter'], traits: ['rest.need'] }],
   },
   {
     row: 39, says: 'Whoever wires is told to look at the wire, and to take it off, well within a year',

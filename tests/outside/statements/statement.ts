@@ -23,13 +23,15 @@ export interface Ask {
 
 /** A published statement of what follows from work on a tree, checked by one or more questions. */
 export interface Statement {
-  /** Number in the list of forty published statements that the project drew up before it wrote rules. */
+  /** 1 to 40: number in the list of forty published statements that the project drew up before it wrote rules; from 41: drawn up after, on sources that no rule or trait of the check cites. */
   readonly row: number;
   readonly says: string;
   /** Ids of shared/sources.yaml, each read, and the same in words. */
   readonly sources: readonly string[];
   readonly published: string;
   readonly asks: readonly Ask[];
+  /** Where the deciding rule or trait cites the statement's own source as well: the read sources beside it that lead to the same verdict by themselves. */
+  readonly restsOn?: readonly string[];
   /** Set where practice with trees in pots overrides the statement: why. It then counts for nothing. */
   readonly overridden?: string;
 }

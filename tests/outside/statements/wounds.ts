@@ -39,7 +39,7 @@ export const wounds: readonly Statement[] = [
   },
   {
     row: 3, says: 'A large cut made in autumn is the slowest to close, and spring before leaf-out is better',
-    sources: ['neely-1970', 'perry-hickman-1987'], published: 'Neely 1970, in Perry & Hickman 1987, J. Arboric. 13(8):201 (ash, honeylocust, pin oak)',
+    sources: ['perry-hickman-1987'], published: 'Perry & Hickman 1987, J. Arboric. 13(8):201: their own wounds on river red gum, slowest from late autumn on',
     /* The paper ranks the seasons; whether the slowest is merely a cost or plainly worse is ours to say. */
     asks: [
       { tree: bigAsh, operation: wide, date: '2026-10-25', where: cambridge, accept: ['risky', 'advise-against'], because: ['wound/autumn'] },
@@ -48,7 +48,7 @@ export const wounds: readonly Statement[] = [
   },
   {
     row: 4, says: 'The same cut as growth is about to start closes fastest, and may be made',
-    sources: ['perry-hickman-1987', 'neely-1970'], published: 'Perry & Hickman 1987, J. Arboric. 13(8):201, with Neely 1970',
+    sources: ['perry-hickman-1987'], published: 'Perry & Hickman 1987, J. Arboric. 13(8):201: their own wounds on river red gum, fastest in spring',
     asks: [
       { tree: bigAsh, operation: wide, date: '2026-03-25', where: cambridge, accept: ['allowed'], silent: ['wound/autumn'] },
       { tree: { ...bigElm, species: 'quercus-rubra' }, operation: wide, date: '2026-03-25', where: cambridge, accept: ['allowed'], silent: ['wound/autumn'] },
