@@ -67,12 +67,18 @@ const nearStation = (where: Where, stations: readonly Station[], reach: number):
   return near && fromStation(near.station, near.km, where, false);
 };
 
+/** Half of the year's swing of the minimum at the nearest station that says anything of the place. */
+const swingNear = (where: Where, stations: readonly Station[]): number | undefined => {
+  const minC = nearStation(where, stations, farReachKm)?.minC;
+  return minC === undefined ? undefined : (Math.max(...minC) - Math.min(...minC)) / 2;
+};
+
 /**
  * The climate that the season model uses for a place, with how it came by it.
  *
  * Use it once for each place and keep the result: calendars of all species share what is worked out from it. Own normals win; then the station named by
  * `place`; then the nearest station within 120 km (and 600 m of height, corrected by 6.5 C per km where both heights are known); then a
- * curve fitted to latitude and stated frost dates; then a station within 300 km; then latitude alone, a rough estimate. Stated frost dates always win over worked-out ones.
+ * curve fitted to stated frost dates, latitude and the swing of a station within 300 km; then a station within 300 km; then latitude alone, a rough estimate. Stated frost dates always win over worked-out ones.
  * @param where what is told of the place
  * @param stations the bundled stations, or none
  * @example climateOf({ latitude: 51, longitude: 3.7, lastFrost: '04-20', firstFrost: '10-28' }, [])
@@ -85,7 +91,7 @@ export const climateOf = (where: Where | undefined, stations: readonly Station[]
   const found: Climate = fromNormals(where)
     ?? (named && fromStation(named, 0, where, true))
     ?? nearStation(where, stations, reachKm)
-    ?? climateFromFrostDates(latitude, where.lastFrost, where.firstFrost)
+    ?? climateFromFrostDates(latitude, where.lastFrost, where.firstFrost, swingNear(where, stations))
     ?? nearStation(where, stations, farReachKm)
     ?? climateFromLatitude(latitude, where.elevationM)
     ?? { quality: 'none', plusMinusDays: 60, notes: ['no-place'] };

@@ -74,6 +74,13 @@ describe('the climate of a place', () => {
     expect(isoOf(dayOfSeason(2025, year.frost.last, false))).toBe('2026-04-20');
   });
 
+  it('takes from a station within 300 km how far the year swings: near the sea winters are milder than frost dates alone would say', () => {
+    const told = { latitude: 51, longitude: 3.7, lastFrost: '04-20', firstFrost: '10-28' };
+    const coldest = (bundled: typeof stations): number => Math.min(...climateOf(told, bundled).minC!);
+    expect(coldest(stations)).toBeGreaterThan(coldest([]) + 1);
+    expect(climateOf(told, stations).quality).toBe('frost-dates');
+  });
+
   it('believes stated frosts over a station', () => {
     const climate = climateOf({ latitude: 45, longitude: -93.2, lastFrost: '05-20', firstFrost: '09-20' }, stations);
     expect(climate).toMatchObject({ quality: 'station', lastFrost: '05-20', firstFrost: '09-20' });
