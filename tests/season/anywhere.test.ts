@@ -60,7 +60,7 @@ const checkSound = (on: SeasonOn): void => {
   if (on.phase !== undefined && on.among !== undefined) expect(on.among).toContain(on.phase);
 };
 
-describe('anywhere on Earth, for any tree, whatever was seen', { timeout: 60_000 }, () => {
+describe('anywhere on Earth, for any tree, whatever was seen', () => {
   it('the phases of a year come in order, without a gap or an overlap, and cover it once', () => {
     fc.assert(fc.property(anyWhere, anyTraits, anyDay, anySightings, (where, traits, day, sightings) => {
       const calendar = seasonCalendar(climateOf(where, stations), traits, day, sightings);

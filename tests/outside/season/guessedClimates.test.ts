@@ -29,7 +29,7 @@ const pairs = <T>(of: (station: (typeof usStations)[number]) => T | undefined): 
     return value === undefined ? [] : [{ station, value }];
   });
 
-describe('a climate guessed from two frost dates and latitude', { timeout: 60_000 }, () => {
+describe('a climate guessed from two frost dates and latitude', () => {
   const guess = (station: (typeof usStations)[number]): Where =>
     ({ latitude: station.latitude, lastFrost: monthDay(station.last), firstFrost: monthDay(station.first) });
   const errors = pairs((station) => {
