@@ -28,5 +28,6 @@ export const printDue = (due: Due, knowledge: Knowledge, width: number): string 
     }
   }
   if (due.items.length === 0) out.push(`Nothing is due on ${due.date}.`);
+  for (const { trees, text } of due.untold) out.push('', hanging('i ', `${trees.join(', ')}: ${text.text}`, width));
   return `${out.join('\n')}\n`;
 };

@@ -1,6 +1,6 @@
 import type { Asked, Derive, Read } from './asked.js';
 import { type FactValue, known, unknown } from './factValue.js';
-import { logEntries, type LogEntry, spanOf } from './logEntries.js';
+import { lastRepotted, logEntries, type LogEntry } from './logEntries.js';
 import { trunksOf } from './sitting.js';
 import { loggedStrain } from './strain.js';
 
@@ -18,11 +18,11 @@ const of = (...ops: readonly string[]) => (entry: LogEntry): boolean => ops.incl
 
 /** Days since the tree was last repotted: from its own field, which may name a year or a month only, or the log. A date that is not exact counts from its last day. */
 const sinceRepot: Derive = (read, asked) => {
-  const told = asked.proposal.tree.lastRepotted;
+  const last = lastRepotted(asked.proposal);
   const logged = daysSince(read, asked, of('repot', 'collect', 'divide'));
-  if (told === undefined || told === 'never') return logged ?? (told === 'never' ? known(longAgo, 'given') : undefined);
+  if (last === undefined) return logged ?? (asked.proposal.tree.lastRepotted === 'never' ? known(longAgo, 'given') : undefined);
   if (read('asked.date').value === undefined || asked.day === undefined) return unknown();
-  const since = Math.max(0, Math.min(longAgo, asked.day - spanOf(told).latest));
+  const since = Math.max(0, Math.min(longAgo, asked.day - last.latest));
   return known(logged?.value === undefined ? since : Math.min(since, logged.value as number), 'given');
 };
 

@@ -11,8 +11,14 @@ export interface LogEntry {
   readonly written: Readonly<Record<string, unknown>>;
 }
 
+/** The days that a date may mean. */
+interface DateSpan {
+  readonly earliest: Day;
+  readonly latest: Day;
+}
+
 /** The days that an ISO date of any exactness may mean: a year, a month or a day. */
-export const spanOf = (iso: string): { readonly earliest: Day; readonly latest: Day } => {
+export const spanOf = (iso: string): DateSpan => {
   const from = parseISO(iso, { in: utc });
   const to = iso.length === 4 ? lastDayOfYear(from) : iso.length === 7 ? lastDayOfMonth(from) : from;
   return { earliest: dayOf(formatISO(from, { representation: 'date' })), latest: dayOf(formatISO(to, { representation: 'date' })) };
@@ -32,6 +38,16 @@ export const logEntries = (proposal: Proposal): readonly LogEntry[] => {
     .sort((a, b) => a.earliest - b.earliest || a.latest - b.latest);
   kept.set(log, entries);
   return entries;
+};
+
+const repotted = new WeakMap<object, DateSpan>();
+
+/** The days on which a tree may have been repotted last, by its own field; undefined where that names none. Days by the hundred ask for it: a date is read once. */
+export const lastRepotted = ({ tree }: Proposal): DateSpan | undefined => {
+  if (tree.lastRepotted === undefined || tree.lastRepotted === 'never') return undefined;
+  const span = repotted.get(tree) ?? spanOf(tree.lastRepotted);
+  repotted.set(tree, span);
+  return span;
 };
 
 /** Work of the very day that is asked about: one sitting with it. */

@@ -101,6 +101,7 @@ const wordFaults = (parts: Parts): readonly Fault[] => {
   for (const id of Object.keys(parts.followUps)) words('shared/following.yaml', id, `after.${id}`);
   for (const chore of Object.values(parts.chores)) {
     words('shared/chores.yaml', chore.id, `due.${chore.id}`);
+    for (const fact of chore.told) words('shared/chores.yaml', chore.id, `untold.${fact}`);
     faults.push(...unknownSources('shared/chores.yaml', ['chores', chore.id], chore as unknown as Members, parts));
   }
   for (const [file, entries] of [['shared/cautions.yaml', parts.cautions], ['shared/following.yaml', parts.followUps]] as const) {

@@ -29,6 +29,11 @@ test('overdue stands before open, open before soon, and the lines of one tree st
 });
 
 test('an empty list says so', async () => {
-  const due = await advisor.due({ trees: [{ id: 'it', tree: { species: 'acer' } }] }, '2027-03-20');
-  expect(printDue(due, shipped, 80)).toBe('Nothing is due on 2027-03-20.\n');
+  const due = await advisor.due({ where: { place: 'malmo-sweden' }, trees: [{ id: 'it', tree: { species: 'acer', lastRepotted: '2027-03' } }] }, '2027-07-20');
+  expect(printDue(due, shipped, 80)).toBe('Nothing is due on 2027-07-20.\n');
+});
+
+test('what is not told of some trees stands at the end, for all of them in one line', async () => {
+  const due = await advisor.due({ where: { place: 'malmo-sweden' }, trees: ['b', 'a'].map((id) => ({ id, tree: { species: 'acer' } })) }, '2027-07-20');
+  expect(printDue(due, shipped, 80)).toBe('Nothing is due on 2027-07-20.\n\ni a, b: When it was last repotted is not told, so that no repotting is listed.\n');
 });

@@ -102,14 +102,23 @@ const meanwhile = async (chore: Chore, holds: Holds, readyFor: ReadyFor, { day, 
   return undefined;
 };
 
-/** What comes round on one tree: the chores whose conditions hold, each in a window in which it may be done. */
-export const choresOf = async (each: CollectedTree, readyFor: ReadyFor, knowledge: Knowledge, on: DueOn): Promise<readonly DueItem[]> => {
+/** Facts that must be told for a chore and are not, where it could be due otherwise. */
+const untoldFor = async (chore: Chore, { prepared, residuals }: Ready, day: Day): Promise<readonly string[]> => {
+  const { read } = deriveFacts(prepared.on(day));
+  const missing = chore.told.filter((id) => read(id).state !== 'known');
+  return missing.length > 0 && (await evaluate(residuals.chores.filter((each) => each.rule.id === chore.id), read)).length > 0 ? missing : [];
+};
+
+/** What comes round on one tree: the chores whose conditions hold, each in a window in which it may be done; and what would have to be told for others. */
+export const choresOf = async (each: CollectedTree, readyFor: ReadyFor, knowledge: Knowledge, on: DueOn): Promise<{ readonly items: readonly DueItem[]; readonly untold: readonly string[] }> => {
   const items: DueItem[] = [];
+  const untold: string[] = [];
   for (const chore of Object.values(knowledge.chores)) {
     const first = await readyFor({ ...chore.ways[0]! } as Proposal['operation'], on.day);
     const { proposal } = first;
     const holds = doneLately(chore, proposal, knowledge.againDays, on.day) ? undefined : holdsOf(chore, first);
     if (holds === undefined) continue;
+    untold.push(...(await untoldFor(chore, first, on.day)));
     const due = chore.leadDays === undefined ? await meanwhile(chore, holds, readyFor, on) : await beforehand(chore, chore.leadDays, holds, readyFor, on);
     if (due === undefined) continue;
     const window = windowOf(due.run, due.ready);
@@ -122,5 +131,5 @@ export const choresOf = async (each: CollectedTree, readyFor: ReadyFor, knowledg
       why: message(knowledge, `due.${chore.id}`, { date: isoOf(harm), since }),
     });
   }
-  return items;
+  return { items, untold };
 };

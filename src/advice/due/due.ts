@@ -1,10 +1,11 @@
-import type { Proposal } from '../../contract/types.generated.js';
+import type { Message, Proposal } from '../../contract/types.generated.js';
 import { logEntries } from '../../facts/logEntries.js';
 import { checkCollection, type CollectedTree } from '../../knowledge/checkCollection.js';
 import { checkProposal, noSuchDay } from '../../knowledge/checkProposal.js';
 import { type Issue, SparebudError } from '../../knowledge/error.js';
 import type { Knowledge } from '../../knowledge/knowledge.js';
 import { dayOf } from '../../season/day.js';
+import { message } from '../message.js';
 import { stateLeft } from '../plan/treeAfter.js';
 import type { Ready } from '../ready.js';
 import { choresOf } from './choresOf.js';
@@ -18,6 +19,8 @@ export interface Due {
   readonly schema: 'due/1';
   readonly date: string;
   readonly items: readonly DueItem[];
+  /** What would have to be told of some trees for more to be listed. */
+  readonly untold: readonly { readonly fact: string; readonly trees: readonly string[]; readonly text: Message }[];
   /** Trees that could not be answered for, and why. */
   readonly unanswered: readonly { readonly tree: string; readonly issues: readonly Issue[] }[];
 }
@@ -61,16 +64,20 @@ export const dueOf = async (ready: (written: unknown) => Promise<Ready>, knowled
   const { trees, wrong } = checkCollection(collection);
   const on = { day: dayOf(date), soonDays };
   const items: DueItem[] = [];
+  const untold = new Map<string, string[]>();
   const unanswered = [...wrong].map(([tree, issues]) => ({ tree, issues }));
   for (const each of trees) {
     try {
       const tree = asOn(each, date, knowledge);
       const readyFor = readyForTree(ready, tree);
-      items.push(...once([...(await followedOf(tree, readyFor, knowledge, on)), ...(await choresOf(tree, readyFor, knowledge, on))]));
+      const chores = await choresOf(tree, readyFor, knowledge, on);
+      items.push(...once([...(await followedOf(tree, readyFor, knowledge, on)), ...chores.items]));
+      for (const fact of tree.where === undefined ? ['place.told'] : chores.untold) untold.set(fact, [...(untold.get(fact) ?? []), each.id]);
     } catch (cause) {
       if (!(cause instanceof SparebudError)) throw cause;
       unanswered.push({ tree: each.id, issues: cause.issues });
     }
   }
-  return { schema: 'due/1', date, items: items.sort(before), unanswered: unanswered.sort((a, b) => (a.tree < b.tree ? -1 : 1)) };
+  const asked = [...untold].sort(([a], [b]) => (a < b ? -1 : 1)).map(([fact, of]) => ({ fact, trees: [...of].sort(), text: message(knowledge, `untold.${fact}`) }));
+  return { schema: 'due/1', date, items: items.sort(before), untold: asked, unanswered: unanswered.sort((a, b) => (a.tree < b.tree ? -1 : 1)) };
 };

@@ -28,7 +28,7 @@ export const dueSchema = (): Schema => {
   );
   const issue: Schema = { type: 'object', required: ['code', 'path', 'message'] };
   return document('due', 'What is due in a collection', closed(
-    { schema: { const: 'due/1' }, date: dated, items: listOf(item), unanswered: listOf(closed({ tree: text(), issues: listOf(issue, 1) }, ['tree', 'issues'])) },
-    ['schema', 'date', 'items', 'unanswered'],
+    { schema: { const: 'due/1' }, date: dated, items: listOf(item), untold: listOf(closed({ fact: text('what would have to be told'), trees: listOf(id, 1), text: message }, ['fact', 'trees', 'text'])), unanswered: listOf(closed({ tree: text(), issues: listOf(issue, 1) }, ['tree', 'issues'])) },
+    ['schema', 'date', 'items', 'untold', 'unanswered'],
   ));
 };

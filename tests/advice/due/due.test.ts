@@ -153,8 +153,13 @@ describe('one tree', () => {
     expect(await items({ ...maple, lastRepotted: '2023-03', log: [{ op: 'repot', date: '2027-03-24' }] }, '2027-03-25')).not.toContainEqual(expect.stringMatching(/^repot/));
   });
 
-  test('whose last repotting nobody told of is not said to be late', async () => {
+  test('whose last repotting nobody told of is not said to be late, but asked about; where it stands is asked first', async () => {
     expect(await items({ species: 'acer-palmatum' }, '2027-03-25')).not.toContainEqual(expect.stringMatching(/^repot/));
+    const untold = async (tree: object, place?: object): Promise<readonly string[]> => (await advisor.due({ ...(place === undefined ? {} : { where: place }), trees: [{ id: 'it', tree }] }, '2027-03-25')).untold.map(({ fact, trees }) => `${fact} ${trees.join()}`);
+    expect(await untold({ species: 'acer-palmatum' }, where)).toEqual(['history.daysSinceRepot it']);
+    expect(await untold({ species: 'acer-palmatum', growing: 'ground' }, where)).toEqual([]);
+    expect(await untold({ species: 'acer-palmatum', lastRepotted: '2026' }, where)).toEqual([]);
+    expect(await untold({ species: 'acer-palmatum', lastRepotted: '2026' })).toEqual(['place.told it']);
   });
 
   test('that needs a cold rest and stands in a heated room is to be moved when nights are cold', async () => {
@@ -197,6 +202,15 @@ describe('a pot full of roots', () => {
     expect(await repots({ lastRepotted: '2020-04', growing: 'ground' })).toBe(false);
   });
 });
+
+test('two hundred trees at two places are answered in seconds', async () => {
+  const trees = Array.from({ length: 200 }, (_, i) => ({ ...demo.trees[i % 30]!, id: `tree-${i}`, tree: { ...demo.trees[i % 30]!.tree, ageYears: 5 + (i % 40) } }));
+  const before = process.cpuUsage();
+  const { items, unanswered } = await advisor.due({ ...demo, trees }, '2027-03-20');
+  expect(unanswered).toEqual([]);
+  expect(items.length).toBeGreaterThan(100);
+  expect(process.cpuUsage(before).user / 1e6, 'seconds of one processor').toBeLessThan(15);
+}, 120_000);
 
 describe('a collection that cannot be understood in part', () => {
   test('says which trees, and answers for the rest', async () => {
