@@ -1,14 +1,17 @@
-/** Shares of the whole that branches and the top of the trunk carry, by the section of each: Leonardo's rule, sum of d^p; Eloy 2011, Phys. Rev. Lett. 107:258101 (p between 1.8 and 2.3). */
-export const pipeShares = (diametersMm: readonly number[], topMm: number, power = 2): { readonly each: readonly number[]; readonly top: number } => {
-  const whole = [...diametersMm, topMm].reduce((sum, diameter) => sum + diameter ** power, 0);
-  const share = (diameter: number): number => (whole === 0 ? 0 : diameter ** power / whole);
-  return { each: diametersMm.map(share), top: share(topMm) };
+/**
+ * Shares of the whole that each of these carries, by its section; the top of the trunk is to be among them.
+ *
+ * Leonardo's rule, sum of d^p, as observed with p between 1.8 and 2.3: Eloy 2011, Phys. Rev. Lett. 107:258101.
+ */
+export const pipeShares = (diametersMm: readonly number[], power = 2): readonly number[] => {
+  const whole = diametersMm.reduce((sum, diameter) => sum + diameter ** power, 0);
+  return diametersMm.map((diameter) => (whole === 0 ? 0 : diameter ** power / whole));
 };
 
-/** The trunk below branches and a top, by the same rule. */
-export const trunkBelow = (diametersMm: readonly number[], power = 2): number => diametersMm.reduce((sum, diameter) => sum + diameter ** power, 0) ** (1 / power);
+/** How thick the trunk is below branches and a top, by the same rule. */
+export const trunkBelowMm = (diametersMm: readonly number[], power = 2): number => diametersMm.reduce((sum, diameter) => sum + diameter ** power, 0) ** (1 / power);
 
-/** Diameter alone tells a branch's leaf mass less well than diameter, position and foliated length together, which explain 82 to 97 %: a log error of 0.3 is taken. */
+/** Branch diameter, position and foliated length explain 82 to 97 % of its leaf mass (Priest River crown allometry); diameter alone less, for which a log error of 0.3 is taken. */
 const spread = Math.exp(1.645 * 0.3);
 
 /** The range in which nine of ten shares lie that were estimated from a diameter. */

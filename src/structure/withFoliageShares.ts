@@ -27,7 +27,7 @@ const estimate = (branch: Branch, others: readonly Branch[], tops: readonly (Mea
   const whole = (of: 'value' | 'atMost'): number => [own, ...known].map((member) => member[of]).reduce(squared, 0);
   const [mean, most] = [Math.sqrt(whole('value') / (known.length + 1)), Math.sqrt(whole('atMost'))];
   const share = (mine: number, each: number, of: 'value' | 'atLeast' | 'atMost'): number =>
-    left * pipeShares([mine, ...known.map((member) => member[of]), ...Array.from({ length: unknown }, () => each)], 0).each[0]!;
+    left * pipeShares([mine, ...known.map((member) => member[of]), ...Array.from({ length: unknown }, () => each)])[0]!;
   return {
     value: share(own.value, mean, 'value'),
     atLeast: shareRange(share(own.atLeast, most, 'atMost')).atLeast,
