@@ -118,6 +118,8 @@ export interface RuleExample {
   readonly operation?: string;
   readonly given: Readonly<Record<string, Value>>;
   readonly fires: 'certainly' | 'possibly' | 'never';
+  /** Where it fires for certain: what the rule then says. */
+  readonly verdict?: 'risky' | 'advise-against';
 }
 
 export interface Rule {

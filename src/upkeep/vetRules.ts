@@ -1,10 +1,9 @@
 import { fillCell, type Table } from '../engine/cells.js';
-import { type Test, testsOf } from '../engine/condition.js';
-import { ruleCondition } from '../engine/ruleCondition.js';
 import { type Folds, newFolds, specialise } from '../engine/specialise.js';
 import type { Fault } from '../knowledge/check.js';
 import type { Knowledge, Rule, Species } from '../knowledge/knowledge.js';
-import { exampleOperation, exampleTraits, runExample } from './runExample.js';
+import { runExample } from './runExample.js';
+import { thresholdsOf } from './thresholdsOf.js';
 
 type Path = readonly (string | number)[];
 
@@ -16,43 +15,21 @@ const exampleFaults = async (rule: Rule, knowledge: Knowledge, folds: Folds): Pr
   rule.examples.forEach((example, i) => {
     if (does[i] !== example.fires) faults.push(fault(rule, ['examples', i], 'example-fails', `example ${i + 1} says \`${example.fires}\`, the rule fires \`${does[i]!}\``, 'mend the rule or the example'));
   });
+  rule.examples.forEach(({ fires, verdict }, i) => {
+    if (verdict === undefined) return;
+    if (fires !== 'certainly') faults.push(fault(rule, ['examples', i, 'verdict'], 'not-allowed', `example ${i + 1} gives a verdict and fires \`${fires}\``, 'give it where the rule fires certainly'));
+    else if (verdict !== rule.verdict) faults.push(fault(rule, ['examples', i, 'verdict'], 'example-fails', `example ${i + 1} says \`${verdict}\`, the rule says \`${rule.verdict}\``, 'mend the rule or the example'));
+  });
   for (const fires of ['certainly', 'possibly', 'never'] as const) {
     if (!rule.examples.some((example) => example.fires === fires)) faults.push(fault(rule, ['examples'], 'boundary-example', `no example fires \`${fires}\``, 'add one'));
   }
   return faults;
 };
 
-const limitIn = (test: Test, rule: Rule, example: Rule['examples'][number], knowledge: Knowledge): number | undefined => {
-  const { limit } = test;
-  if ('is' in limit) return typeof limit.is === 'number' ? limit.is : undefined;
-  const figure = 'trait' in limit ? exampleTraits(example, knowledge)[limit.trait]?.is : knowledge.operations[exampleOperation(rule, example, knowledge)]?.daysNeeded?.days;
-  return typeof figure === 'number' ? Math.round((figure * limit.times + limit.plus) * 1e9) / 1e9 : undefined;
-};
-
-const limitText = (test: Test): string => ('is' in test.limit ? String(test.limit.is) : 'trait' in test.limit ? `its trait ${test.limit.trait}` : 'its operation’s daysNeeded');
-
-const boundaryFaults = (rule: Rule, knowledge: Knowledge): readonly Fault[] => {
-  const faults: Fault[] = [];
-  const seen = new Set<string>();
-  for (const test of testsOf(ruleCondition(rule))) {
-    if (!['greaterThan', 'greaterThanInclusive', 'lessThan', 'lessThanInclusive'].includes(test.operator) || test.fact.startsWith('species.')) continue;
-    const key = `${test.fact} ${JSON.stringify(test.limit)}`;
-    if (seen.has(key)) continue;
-    seen.add(key);
-    const sides = new Set<number>();
-    for (const example of rule.examples) {
-      const [value, limit] = [example.given[test.fact], limitIn(test, rule, example, knowledge)];
-      if (typeof value === 'number' && limit !== undefined) sides.add(Math.sign(Math.round((value - limit) * 1e9)));
-    }
-    const bounds = knowledge.facts[test.fact]?.bounds;
-    const edge = 'is' in test.limit ? (test.limit.is as number) : undefined;
-    const missing = ([[-1, 'below'], [0, 'at'], [1, 'above']] as const)
-      .filter(([side]) => !sides.has(side) && !(side === -1 && edge !== undefined && edge <= (bounds?.[0] ?? -Infinity)) && !(side === 1 && edge !== undefined && edge >= (bounds?.[1] ?? Infinity)))
-      .map(([, word]) => word);
-    if (missing.length > 0) faults.push(fault(rule, ['examples'], 'boundary-example', `no example of \`${test.fact}\` ${missing.join(', ')} ${limitText(test)}`, 'add an example just inside, at and just outside each threshold'));
-  }
-  return faults;
-};
+const boundaryFaults = (rule: Rule, knowledge: Knowledge): readonly Fault[] =>
+  thresholdsOf(rule, knowledge)
+    .filter(({ missing }) => missing.length > 0)
+    .map(({ test, text, missing }) => fault(rule, ['examples'], 'boundary-example', `no example of \`${test.fact}\` ${missing.join(', ')} ${text}`, 'add an example just inside, at and just outside each threshold'));
 
 /** Whether some combination of known facts makes a table's rule fire. */
 const canFire = async (table: Table): Promise<boolean> => {

@@ -71,7 +71,7 @@ export const ruleSchema = (facts: Readonly<Record<string, FactWord>>, operations
       reverses: listOf(oneOf(usable.map((fact) => fact.id))),
       note: text(),
       sources,
-      examples: listOf(closed({ operation: op, given: closed({ species: text(), ...given }), fires: oneOf(['certainly', 'possibly', 'never']) }, ['given', 'fires']), 1),
+      examples: listOf(closed({ operation: op, given: closed({ species: text(), ...given }), fires: oneOf(['certainly', 'possibly', 'never']), verdict: oneOf(['risky', 'advise-against'], 'what the rule says where it fires for certain: at least one example says it') }, ['given', 'fires']), 1),
     },
     ['title', 'operations', 'verdict', 'costs', 'when', 'because', 'sources', 'examples'],
   );
