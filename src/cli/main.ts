@@ -2,6 +2,8 @@
 import { Command } from 'commander';
 import { SparebudError } from '../knowledge/error.js';
 import { printIssue } from './printIssue.js';
+import { coverCommand } from './cover.js';
+import { shiftCommand } from './shift.js';
 import { vetCommand } from './vet.js';
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -9,11 +11,13 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   throw error;
 });
 
-const program = new Command('sparebud').description('May I do this, to this tree, here, on this day?').showHelpAfterError('(see --help)').addCommand(vetCommand());
+const program = new Command('sparebud').description('May I do this, to this tree, here, on this day?').showHelpAfterError('(see --help)');
+const upkeep = [vetCommand(), coverCommand(), shiftCommand()];
+for (const command of upkeep) program.addCommand(command);
 
 try {
-  /* Knowledge is loaded only where it is asked; `vet` looks at a folder, and runs where none could be built yet. */
-  if (process.argv[2] !== 'vet') {
+  /* Knowledge is loaded only where it is asked; what maintainers run looks at a folder, and runs where none could be built yet. */
+  if (!upkeep.some((command) => command.name() === process.argv[2])) {
     const { addAnsweringCommands } = await import('./answering.js');
     addAnsweringCommands(program);
   }

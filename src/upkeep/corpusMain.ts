@@ -1,19 +1,17 @@
-import { readFileSync } from 'node:fs';
 import { createAdvisor } from '../advisor.js';
 import { readKnowledge } from '../knowledge/read/readKnowledge.js';
-import type { Station } from '../season/station.js';
-import { corpus } from './corpus.js';
 import { survey } from './survey.js';
+import { casesIn, stationsIn } from './wholeCorpus.js';
+import { corpus } from './corpus.js';
 
 /* `npm run corpus [how many]`: what the knowledge in this folder does over tests/corpus.yaml. */
 const knowledge = readKnowledge(process.cwd());
-const { stations } = JSON.parse(readFileSync('shared/places.json', 'utf8')) as { readonly stations: readonly Station[] };
-const advisor = createAdvisor(knowledge, { places: stations });
+const advisor = createAdvisor(knowledge, { places: stationsIn('.') });
 const every = corpus(knowledge, 'tests/corpus.yaml');
 const most = Number(process.argv[2] ?? every.length);
 const step = Math.max(1, every.length / most);
 const chosen = Array.from({ length: Math.min(most, every.length) }, (_, i) => every[Math.floor(i * step)]!);
-const cases = readFileSync('tests/cases/cases.jsonl', 'utf8').trim().split('\n').map((line) => (JSON.parse(line) as { readonly proposal: Readonly<Record<string, unknown>> }).proposal);
+const cases = casesIn('.').map(({ proposal }) => proposal);
 const started = performance.now();
 const found = await survey(advisor, [...cases, ...chosen]);
 const seconds = (performance.now() - started) / 1000;

@@ -1,19 +1,16 @@
-import { readFileSync } from 'node:fs';
 import { readKnowledge } from '../knowledge/read/readKnowledge.js';
-import type { Station } from '../season/station.js';
 import { changedRules } from './mutate/changedRules.js';
-import { type KnownCase, mutate } from './mutate/mutate.js';
+import { mutate } from './mutate/mutate.js';
+import { casesIn, stationsIn } from './wholeCorpus.js';
 
 /* `npm run mutate [-- rule … | --changed REV]`: each rule put wrong in every small way; its examples and the cases must notice. Exit status 1 below 95 % in all or 80 % of a rule. */
 const words = process.argv.slice(2);
 const rev = words[0] === '--changed' ? words[1] : undefined;
 const knowledge = readKnowledge(process.cwd());
-const { stations } = JSON.parse(readFileSync('shared/places.json', 'utf8')) as { readonly stations: readonly Station[] };
-const cases = readFileSync('tests/cases/cases.jsonl', 'utf8').trim().split('\n').map((line) => JSON.parse(line) as KnownCase);
 const chosen = words[0] === '--changed' ? changedRules(process.cwd(), rev ?? 'HEAD') : words;
 const rules = Object.values(knowledge.rules).filter((rule) => words.length === 0 || chosen.includes(rule.id));
 const started = performance.now();
-const watched = await mutate(knowledge, rules, stations, cases);
+const watched = await mutate(knowledge, rules, stationsIn('.'), casesIn('.'));
 const print = (line: string): boolean => process.stdout.write(`${line}\n`);
 const share = (killed: number, mutants: number): number => (mutants === 0 ? 100 : (100 * killed) / mutants);
 

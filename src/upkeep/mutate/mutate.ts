@@ -5,14 +5,8 @@ import { judgementOf } from '../../engine/verdict.js';
 import type { Knowledge, Rule, Verdict } from '../../knowledge/knowledge.js';
 import type { Station } from '../../season/station.js';
 import { runExample } from '../runExample.js';
+import type { KnownCase } from '../wholeCorpus.js';
 import { type Mutant, mutantsOf } from './mutantsOf.js';
-
-/** A known case: a proposal, and the verdicts that its source accepts. */
-export interface KnownCase {
-  readonly id: string;
-  readonly proposal: unknown;
-  readonly accept: readonly Verdict[];
-}
 
 /** How well a rule is watched: of so many ways to put it wrong, how many its examples or the cases notice. */
 export interface Watched {

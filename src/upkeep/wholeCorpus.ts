@@ -1,0 +1,25 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Knowledge, Verdict } from '../knowledge/knowledge.js';
+import type { Station } from '../season/station.js';
+import { corpus } from './corpus.js';
+
+type Proposal = Readonly<Record<string, unknown>>;
+
+/** A known case: a proposal, and the verdicts that its source accepts. */
+export interface KnownCase {
+  readonly id: string;
+  readonly proposal: Proposal;
+  readonly accept: readonly Verdict[];
+}
+
+export const stationsIn = (root: string): readonly Station[] => (JSON.parse(readFileSync(join(root, 'shared/places.json'), 'utf8')) as { readonly stations: readonly Station[] }).stations;
+
+/** The known cases of a folder; none where it keeps none. */
+export const casesIn = (root: string): readonly KnownCase[] => {
+  const path = join(root, 'tests/cases/cases.jsonl');
+  return existsSync(path) ? readFileSync(path, 'utf8').trim().split('\n').map((line) => JSON.parse(line) as KnownCase) : [];
+};
+
+/** The known cases, and proposals over every species, operation and month: what the knowledge is looked at as a whole with. */
+export const wholeCorpus = (root: string, knowledge: Knowledge): readonly Proposal[] => [...casesIn(root).map(({ proposal }) => proposal), ...corpus(knowledge, join(root, 'tests/corpus.yaml'))];
