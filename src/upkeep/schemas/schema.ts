@@ -31,3 +31,19 @@ export const byKind = (branches: Readonly<Partial<Record<'string' | 'number' | '
   type: Object.keys(branches),
   allOf: Object.entries(branches).map(([type, then]) => ({ if: { type }, then })),
 });
+
+/** Ids that a folder of knowledge has at the moment: an editor completes them; a published schema leaves them open, `vet` checks them. */
+export interface Known {
+  readonly sources: Readonly<Record<string, { readonly title: string }>>;
+  readonly species: readonly string[];
+  readonly parents: readonly string[];
+  readonly rules: readonly string[];
+}
+
+export const sourceId = (known: Known | undefined): Schema =>
+  known === undefined
+    ? text('id of a source in shared/sources.yaml')
+    : { anyOf: Object.entries(known.sources).map(([id, { title }]) => ({ const: id, description: title })) };
+
+/** An id of one kind. */
+export const idOf = (known: readonly string[] | undefined, description: string): Schema => (known === undefined ? text(description) : oneOf(known, description));

@@ -1,15 +1,20 @@
 import type { FactWord } from '../../knowledge/knowledge.js';
-import { closed, document, listOf, mapOf, type Schema, text } from './schema.js';
+import { closed, document, idOf, type Known, listOf, mapOf, type Schema, sourceId, text } from './schema.js';
 import { valueSchema } from './valueSchema.js';
 
-const sources = { source: text('id of a source in shared/sources.yaml'), sources: listOf(text(), 1), note: text('one short sentence') };
+const sources = {
+  source: { $ref: '#/$defs/source' },
+  sources: { description: 'several sources: that agree, or that `either` sets side by side', ...listOf({ $ref: '#/$defs/source' }, 1) },
+  note: text('one short sentence'),
+};
 
 const traitSchema = (fact: FactWord, facts: Readonly<Record<string, FactWord>>): Schema => {
   const value = valueSchema(fact, facts);
+  const meaning = fact.unit === undefined ? fact.meaning : `${fact.meaning} (${fact.unit})`;
   const mayDiffer = fact.type === 'choice' || fact.type === 'number' || fact.type === 'boolean';
   return {
-    description: fact.unit === undefined ? fact.meaning : `${fact.meaning} (${fact.unit})`,
-    ...closed({ is: value, ...(mayDiffer ? { either: { ...listOf(value, 2), uniqueItems: true } } : {}), ...sources }),
+    description: meaning,
+    ...closed({ is: { description: meaning, ...value }, ...(mayDiffer ? { either: { description: 'where sources disagree: judged as either', ...listOf(value, 2), uniqueItems: true } } : {}), ...sources }),
     if: { required: ['either'] },
     then: { required: ['sources'] },
     else: { required: ['is'] },
@@ -17,22 +22,24 @@ const traitSchema = (fact: FactWord, facts: Readonly<Record<string, FactWord>>):
 };
 
 /** The schema of a file in species/. */
-export const speciesSchema = (facts: Readonly<Record<string, FactWord>>): Schema => {
-  const names = mapOf(listOf(text(), 1));
+export const speciesSchema = (facts: Readonly<Record<string, FactWord>>, known?: Known): Schema => {
   const traits: Record<string, Schema> = {};
   for (const fact of Object.values(facts)) if (fact.id.startsWith('species.')) traits[fact.id.slice('species.'.length)] = traitSchema(fact, facts);
-  const named = { name: text('accepted name'), author: text(), commonNames: names, synonyms: listOf(text()) };
-  return document('species', 'A species, genus or group', closed(
+  const names = {
+    name: text('accepted name'),
+    author: text('author of the name'),
+    commonNames: { description: 'by language: en, de, fr, ja-Latn …', ...mapOf(listOf(text(), 1)) },
+    synonyms: { description: 'other scientific names', ...listOf(text()) },
+  };
+  const body = closed(
     {
-      name: named.name,
-      author: named.author,
-      parent: text('id of the genus or group that it differs from'),
-      commonNames: names,
-      synonyms: named.synonyms,
+      ...names,
+      parent: idOf(known?.parents, 'id of the genus or group that it differs from'),
       asParent: text('why no deciding trait differs from the parent'),
-      traits: closed(traits),
-      members: mapOf(closed({ ...named, note: text() }, ['name'])),
+      traits: { description: 'only what differs from the parent', ...closed(traits), type: ['object', 'null'] },
+      members: { description: 'names that have no file yet: answered from here', ...mapOf(closed({ ...names, note: text() }, ['name'])) },
     },
     ['name'],
-  ));
+  );
+  return document('species', 'A species, genus or group', { ...body, $defs: { source: sourceId(known) } });
 };
