@@ -139,7 +139,7 @@ export const draftExamples = async (rule: Rule, knowledge: Knowledge, folds: Fol
       let given: Given | undefined;
       for (const each of starts) given ??= await firstMove(each, told, tests, deep);
       if (given === undefined) continue;
-      add({ ...named, given, fires: await does(given, rule, operation) }, mutant.what);
+      add({ ...named, given, fires: await does(given, rule, operation) }, `so that it is noticed where: ${mutant.what}`);
       break;
     }
   }
