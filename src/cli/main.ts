@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { Command } from 'commander';
 import { SparebudError } from '../knowledge/error.js';
+import { newCommand } from './new.js';
 import { printIssue } from './printIssue.js';
 import { coverCommand } from './cover.js';
 import { shiftCommand } from './shift.js';
@@ -12,7 +13,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 });
 
 const program = new Command('sparebud').description('May I do this, to this tree, here, on this day?').showHelpAfterError('(see --help)');
-const upkeep = [vetCommand(), coverCommand(), shiftCommand()];
+const upkeep = [vetCommand(), newCommand(), coverCommand(), shiftCommand()];
 for (const command of upkeep) program.addCommand(command);
 
 try {
