@@ -12,6 +12,8 @@ export const trunksOf = (read: Read, { knowledge }: Asked): readonly number[] =>
   return [widest, thinnest];
 };
 
+const thousandth = (share: number): number => Math.round(1000 * share) / 1000;
+
 type Share = 'sitting.foliageShare' | 'sitting.cutAreaShare';
 
 /** Work of one day as far as it hangs together. */
@@ -37,15 +39,9 @@ export const loggedSitting = (entries: readonly LogEntry[], ofLogged: OfLogged, 
   cutAreaShare: taken(entries, ofLogged, trunkMm, 'sitting.cutAreaShare'),
 });
 
-/** Foliage or cut surfaces that work of the same day takes besides the work that is asked about. */
-const earlier = (read: Read, asked: Asked, ofLogged: OfLogged, fact: Share): number => {
-  const entries = sameSitting(asked.proposal, asked.day);
-  return entries.length === 0 ? 0 : taken(entries, ofLogged, trunksOf(read, asked)[0]!, fact);
-};
-
 /** Hard jobs of a sitting. Jobs that are light each, but take together as much as would make one of them hard, are one hard job. */
 const hardJobs = ({ ops, strains, ...shares }: Sitting, { knowledge }: Asked): number => {
-  const together = ops.some((op) => (['foliageShare', 'cutAreaShare'] as const).some((share) => shares[share] >= (knowledge.operations[op]?.strain.hardFrom?.[`sitting.${share}`] ?? Infinity)));
+  const together = ops.some((op) => (['foliageShare', 'cutAreaShare'] as const).some((share) => thousandth(shares[share]) >= (knowledge.operations[op]?.strain.hardFrom?.[`sitting.${share}`] ?? Infinity)));
   return Math.max(strains.filter((strain) => strain === 'hard').length, together ? 1 : 0);
 };
 
@@ -88,9 +84,10 @@ const ofSitting = (read: Read, asked: Asked, ofLogged: OfLogged, figure: (sittin
   const ops = [...before.map(({ op }) => op), asked.operation.id];
   if (before.length === 0) return workOut([read('work.strain')], 'worked-out', (strain) => figure({ ops, strains: [strain as Strain], foliageShare: 0, cutAreaShare: 0 }));
   const own = workStrain(asked.operation, alone(read, asked));
-  const shares = { foliageShare: (read('sitting.foliageShare').value as number | undefined) ?? 0, cutAreaShare: (read('sitting.cutAreaShare').value as number | undefined) ?? 0 };
+  const [ownFoliageShare, ownCutAreaShare] = [ownFoliage(read, asked).value as number, ownCutArea(read, asked).value as number];
   return oneOf(trunksOf(read, asked).map((trunkMm) => {
-    const { strains } = loggedSitting(before, ofLogged, trunkMm);
+    const { strains, foliageShare, cutAreaShare } = loggedSitting(before, ofLogged, trunkMm);
+    const shares = { foliageShare: foliageShare + ownFoliageShare, cutAreaShare: cutAreaShare + ownCutAreaShare };
     return workOut([own], 'worked-out', (strain) => figure({ ops, strains: [...strains, strain as Strain], ...shares }));
   }));
 };
@@ -101,19 +98,20 @@ const oneOf = (facts: readonly FactValue[]): FactValue => {
   return values.length === 1 ? facts[0]! : unknown(values.sort((a, b) => a - b));
 };
 
-const round = (value: number): number => Math.round(value * 1000) / 1000;
+/** What the work itself takes, and with it what work of the same day takes: unknown where that hangs on a trunk that is not told. */
+const withEarlier = (own: FactValue, fact: Share, atMost: number, read: Read, asked: Asked, ofLogged: OfLogged): FactValue => {
+  const entries = sameSitting(asked.proposal, asked.day);
+  const sums = (entries.length === 0 ? [0] : trunksOf(read, asked).map((trunkMm) => taken(entries, ofLogged, trunkMm, fact)))
+    .map((sum) => Math.min(atMost, thousandth(sum + (own.value as number))));
+  const [least, most] = [sums[0]!, sums.at(-1)!];
+  return least === most ? { ...own, value: least } : unknown({ atLeast: least, atMost: most });
+};
 
 /** Facts of a sitting as a whole: of the work that is asked about, and of work in the log on the same day. */
 export const sittingFacts: Readonly<Record<string, Derive>> = {
   'sitting.hardOperations': (read, asked, _, ofLogged) => ofSitting(read, asked, ofLogged, (sitting) => hardJobs(sitting, asked)),
   'sitting.strain': (read, asked, _, ofLogged) => ofSitting(read, asked, ofLogged, (sitting) => sittingPoints(sitting, asked)),
-  'sitting.foliageShare': (read, asked, _, ofLogged) => {
-    const own = ownFoliage(read, asked);
-    return { ...own, value: Math.min(1, round(earlier(read, asked, ofLogged, 'sitting.foliageShare') + (own.value as number))) };
-  },
+  'sitting.foliageShare': (read, asked, _, ofLogged) => withEarlier(ownFoliage(read, asked), 'sitting.foliageShare', 1, read, asked, ofLogged),
   /** Cut surfaces added up over the trunk's section: BS 3998, draft of 2008, annex E (quoted). */
-  'sitting.cutAreaShare': (read, asked, _, ofLogged) => {
-    const own = ownCutArea(read, asked);
-    return { ...own, value: round(Math.min(5, earlier(read, asked, ofLogged, 'sitting.cutAreaShare') + (own.value as number))) };
-  },
+  'sitting.cutAreaShare': (read, asked, _, ofLogged) => withEarlier(ownCutArea(read, asked), 'sitting.cutAreaShare', 5, read, asked, ofLogged),
 };

@@ -93,6 +93,13 @@ describe('work of a log', () => {
   });
 });
 
+test('cut surfaces of a sitting hang on the trunk where its cuts are told in mm', async () => {
+  const log = [{ op: 'remove-branch', branchDiameterMm: 20, date: '2026-03-10' }];
+  const area = async (trunk: Members): Promise<FactValue> => (await factsOf({ tree: { species: 'acer-palmatum', log, ...trunk }, operation: { op: 'repot' }, date: '2026-03-10' }))('sitting.cutAreaShare');
+  expect(await area({})).toMatchObject({ state: 'unknown', among: { atLeast: 0, atMost: 4 } });
+  expect(await area({ trunk: { diameterMm: 40 } })).toMatchObject({ value: 0.25 });
+});
+
 describe('what earlier work still asks', () => {
   const log = [{ op: 'repot', rootsRemoved: 0.4, date: '2026-03-01' }];
   const owed = async (rest: Members): Promise<FactValue> => (await factsOf({ tree: { species: 'acer-palmatum', vigour: 'steady', log }, operation: { op: 'feed' }, ...rest }))('history.strain');
