@@ -1,5 +1,7 @@
 export { createAdvisor, type Advisor, type AdvisorOptions, type VerdictOnly, type YearQuestion } from './advisor.js';
 export type { Comparison, Variant } from './advice/compare.js';
+export type { Plan, PlanStep } from './advice/plan/plan.js';
+export type { PlanQuestion } from './knowledge/checkPlan.js';
 export type { Year, YearRun } from './advice/year.js';
 export type { Assessment, Message, Operation, Proposal } from './contract/types.generated.js';
 export { type Issue, type IssueCode, SparebudError } from './knowledge/error.js';
