@@ -35,6 +35,9 @@ export type TryOut = (tried?: ReadonlyMap<string, Value>) => Promise<Judged>;
 /** Facts that a date alone can change; whatever is worked out of them changes with it. */
 const dated = (id: string): boolean => id.startsWith('season.') || id.startsWith('history.') || id.startsWith('sitting.') || id === 'disease.inSeason';
 
+/** Facts of a told structure that count what the log says of the same day. */
+const countsSitting = (id: string): boolean => id.startsWith('structure.') || id === 'wound.girthShare';
+
 /** The answer as it stands, and which facts turn on which: another day or another value is then judged by what it changes alone. */
 interface Standing {
   readonly facts: DerivedFacts;
@@ -97,8 +100,9 @@ export const judgeOf = (prepared: Prepared, rules: readonly Residual<Rule>[], ig
     const { facts, fired } = await standing;
     return await judged([...fired.values()], facts);
   };
+  const byDay = prepared.asked.structure === undefined ? dated : (id: string): boolean => dated(id) || countsSitting(id);
   const verdictOn = async (day: Day): Promise<Outcome> => {
-    const { facts: base, changed, moving, still } = await splitBy('day', dated);
+    const { facts: base, changed, moving, still } = await splitBy('day', byDay);
     cuts ??= cutsOf(moving.map(({ table }) => table!));
     const { read } = deriveFacts(prepared.on(day), { facts: base, changed });
     const key = cutKey(cuts, read);
@@ -109,5 +113,5 @@ export const judgeOf = (prepared: Prepared, rules: readonly Residual<Rule>[], ig
     }
     return outcome;
   };
-  return Object.assign(judge, { on: async (day: Day) => await changing(await splitBy('day', dated), prepared.on(day)), verdictOn });
+  return Object.assign(judge, { on: async (day: Day) => await changing(await splitBy('day', byDay), prepared.on(day)), verdictOn });
 };

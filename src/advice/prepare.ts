@@ -9,6 +9,7 @@ import type { Where } from '../season/climateShape.js';
 import { type Day, dayOf } from '../season/day.js';
 import { type Range, type SeasonOn, seasonFromSighting } from '../season/standing.js';
 import type { KeptSeasons, SeasonOfDay } from '../season/keptSeasons.js';
+import { structureAsked } from '../facts/structureAsked.js';
 import type { Station } from '../season/station.js';
 
 /** A proposal made ready to be judged: its species found, its traits put together, its season at hand. */
@@ -109,6 +110,7 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
     };
   };
   const operation = knowledge.operations[proposal.operation.op]!;
+  const structure = structureAsked(proposal);
   const day = proposal.date === undefined ? undefined : dayOf(proposal.date);
   const winterLowC = (): Range | undefined => places.seasons(climate, seasonal, day ?? anyDay, seen, 'outdoors')(day ?? anyDay).winterLowC;
   const grownDaysOf = (sightings: readonly Sighting[]): Asked['grownDays'] => {
@@ -121,7 +123,7 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
       return days === undefined ? undefined : { days, sure: climate.quality !== 'latitude' };
     };
   };
-  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, season: once(seasonsOf(seen)(day)), winterLowC, grownDays: grownDaysOf(seen), tried: new Map() };
+  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, ...(structure === undefined ? {} : { structure }), season: once(seasonsOf(seen)(day)), winterLowC, grownDays: grownDaysOf(seen), tried: new Map() };
   const { phase: told, ...tree } = proposal.tree;
   const elsewhen: Proposal = { ...proposal, tree };
   const later = told === undefined || day === undefined ? seen : [...seen, { phase: told, day }];

@@ -3,6 +3,7 @@ import type { Proposal } from '../contract/types.generated.js';
 import type { Climate } from '../season/climate.js';
 import type { Day } from '../season/day.js';
 import type { Range, SeasonOn } from '../season/standing.js';
+import type { Structure } from '../structure/tree.js';
 import type { FactValue } from './factValue.js';
 import type { LogEntry } from './logEntries.js';
 
@@ -15,6 +16,8 @@ export interface Asked {
   readonly traits: Readonly<Record<string, Trait>>;
   readonly day?: Day;
   readonly climate: Climate;
+  /** The tree as it is built, where its owner told it. */
+  readonly structure?: Structure;
   /** The season by a model or a sighting; a phase that is tried out takes the place of the one that is told. */
   readonly season: (phase: string | undefined, standing: string) => SeasonOn | undefined;
   /** Usual lowest of a year at the place, whatever the day. */

@@ -6,13 +6,14 @@ import { exposureFacts } from './exposure.js';
 import { assumed, type FactValue, known, unknown } from './factValue.js';
 import { historyFacts } from './history.js';
 import { seasonFacts } from './season.js';
+import { structureFacts } from './structure.js';
 import { lawFacts } from './law.js';
 import type { LogEntry } from './logEntries.js';
 import { sittingFacts } from './sitting.js';
 import { strainOwedFacts } from './strainOwed.js';
 import { workFacts } from './work.js';
 
-const families: Readonly<Record<string, Derive>> = { ...seasonFacts, ...historyFacts, ...cutFacts, ...workFacts, ...sittingFacts, ...strainOwedFacts, ...exposureFacts, ...lawFacts };
+const families: Readonly<Record<string, Derive>> = { ...seasonFacts, ...historyFacts, ...cutFacts, ...structureFacts, ...workFacts, ...sittingFacts, ...strainOwedFacts, ...exposureFacts, ...lawFacts };
 
 /** The facts of one proposal, worked out as they are asked for, and which facts each was worked out of. */
 export interface DerivedFacts {

@@ -1,7 +1,11 @@
+import { severity } from '../structure/severity.js';
 import type { Asked, Derive, OfLogged, Read } from './asked.js';
+import { branchAsked, branchNamed } from './branchAsked.js';
 import { assumed, type FactValue, known, unknown } from './factValue.js';
+import { goesWithBearer } from './goneInSitting.js';
 import { type LogEntry, sameSitting } from './logEntries.js';
 import { loggedStrain, type Strain, workStrain } from './strain.js';
+import { workedNumber } from './workedNumber.js';
 import { workOut } from './workOut.js';
 
 /** The trunk's width, or where it is not told the widest and the thinnest that there is: the logged work is then as light, and as hard, as it can be. */
@@ -24,19 +28,23 @@ interface Sitting {
   readonly cutAreaShare: number;
 }
 
-/** Foliage or cut surfaces of logged work, as far as its entries tell. */
-const taken = (entries: readonly LogEntry[], ofLogged: OfLogged, trunkMm: number, fact: Share): number =>
-  entries.reduce((sum, entry) => {
-    const { state, value } = ofLogged(entry, trunkMm)(fact);
-    return sum + (state === 'known' ? (value as number) : 0);
-  }, 0);
+/** Foliage or cut surfaces of logged work, as far as its entries, or the measures of a branch that they name, tell. A branch that goes with its bearer takes no more of either. */
+const taken = (entries: readonly LogEntry[], asked: Asked, ofLogged: OfLogged, trunkMm: number, fact: Share): readonly FactValue[] =>
+  entries.flatMap((entry) => {
+    const branch = branchNamed(asked, entry.written['branch']);
+    if (branch !== undefined && goesWithBearer(branch, entries, asked)) return [];
+    const share = ofLogged(entry, trunkMm)(fact);
+    return share.state === 'known' || (share.state === 'estimated' && branch !== undefined) ? [share] : [];
+  });
+
+const sum = (shares: readonly FactValue[]): number => shares.reduce((all, { value }) => all + (value as number), 0);
 
 /** Logged work of one day. */
-export const loggedSitting = (entries: readonly LogEntry[], ofLogged: OfLogged, trunkMm: number): Sitting => ({
+export const loggedSitting = (entries: readonly LogEntry[], asked: Asked, ofLogged: OfLogged, trunkMm: number): Sitting => ({
   ops: entries.map(({ op }) => op),
   strains: entries.map((entry) => loggedStrain(entry, ofLogged, trunkMm)),
-  foliageShare: taken(entries, ofLogged, trunkMm, 'sitting.foliageShare'),
-  cutAreaShare: taken(entries, ofLogged, trunkMm, 'sitting.cutAreaShare'),
+  foliageShare: sum(taken(entries, asked, ofLogged, trunkMm, 'sitting.foliageShare')),
+  cutAreaShare: sum(taken(entries, asked, ofLogged, trunkMm, 'sitting.cutAreaShare')),
 });
 
 /** Hard jobs of a sitting. Jobs that are light each, but take together as much as would make one of them hard, are one hard job. */
@@ -56,11 +64,15 @@ export const sittingPoints = (sitting: Sitting, asked: Asked): number => {
 
 /** Foliage that the work itself takes. */
 const ownFoliage = (read: Read, { operation, knowledge }: Asked): FactValue =>
-  operation.parameters.includes('foliageShare') || knowledge.growing.tipsToFoliage[operation.id] !== undefined ? read('cut.foliageShare') : known(0, 'worked-out');
+  operation.parameters.includes('foliageShare') || operation.leaves.takesBranch === true || knowledge.growing.tipsToFoliage[operation.id] !== undefined ? read('cut.foliageShare') : known(0, 'worked-out');
 
 /** What the work itself cuts, as a share of the trunk's section. */
-const ownCutArea = (read: Read, { operation, knowledge }: Asked): FactValue => {
+const ownCutArea = (read: Read, asked: Asked): FactValue => {
+  const { operation, knowledge } = asked;
   if (!operation.leavesWound || !operation.parameters.includes('branchDiameterMm')) return known(0, 'worked-out');
+  /* Where the trunk is told point by point, the ratio is to the trunk at the joint, the section to the trunk above the roots. */
+  const [branch, trunk] = [read('cut.branchDiameterMm'), read('tree.trunkDiameterMm')];
+  if (branchAsked(asked) !== undefined && branch.value !== undefined && trunk.value !== undefined) return workedNumber([branch, trunk], (cutMm, trunkMm) => severity([cutMm], trunkMm));
   const ratio = read('cut.branchToTrunk');
   if (ratio.value === undefined) return assumed(knowledge.facts['sitting.cutAreaShare']!.assume!['default']!);
   return { ...ratio, value: (ratio.value as number) ** 2, from: 'worked-out' };
@@ -86,7 +98,7 @@ const ofSitting = (read: Read, asked: Asked, ofLogged: OfLogged, figure: (sittin
   const own = workStrain(asked.operation, alone(read, asked));
   const [ownFoliageShare, ownCutAreaShare] = [ownFoliage(read, asked).value as number, ownCutArea(read, asked).value as number];
   return oneOf(trunksOf(read, asked).map((trunkMm) => {
-    const { strains, foliageShare, cutAreaShare } = loggedSitting(before, ofLogged, trunkMm);
+    const { strains, foliageShare, cutAreaShare } = loggedSitting(before, asked, ofLogged, trunkMm);
     const shares = { foliageShare: foliageShare + ownFoliageShare, cutAreaShare: cutAreaShare + ownCutAreaShare };
     return workOut([own], 'worked-out', (strain) => figure({ ops, strains: [...strains, strain as Strain], ...shares }));
   }));
@@ -101,10 +113,14 @@ const oneOf = (facts: readonly FactValue[]): FactValue => {
 /** What the work itself takes, and with it what work of the same day takes: unknown where that hangs on a trunk that is not told. */
 const withEarlier = (own: FactValue, fact: Share, atMost: number, read: Read, asked: Asked, ofLogged: OfLogged): FactValue => {
   const entries = sameSitting(asked.proposal, asked.day);
-  const sums = (entries.length === 0 ? [0] : trunksOf(read, asked).map((trunkMm) => taken(entries, ofLogged, trunkMm, fact)))
-    .map((sum) => Math.min(atMost, thousandth(sum + (own.value as number))));
-  const [least, most] = [sums[0]!, sums.at(-1)!];
-  return least === most ? { ...own, value: least } : unknown({ atLeast: least, atMost: most });
+  if (entries.length === 0) return { ...own, value: Math.min(atMost, thousandth(own.value as number)) };
+  const together = trunksOf(read, asked).map((trunkMm): FactValue => {
+    const others = taken(entries, asked, ofLogged, trunkMm, fact);
+    const value = Math.min(atMost, thousandth(sum([own, ...others])));
+    return [own, ...others].some(({ state }) => state === 'estimated') ? workedNumber([own, ...others], (...shares) => Math.min(atMost, shares.reduce((all, share) => all + share, 0))) : { ...own, value };
+  });
+  const [least, most] = [together[0]!, together.at(-1)!];
+  return least.value === most.value ? least : unknown({ atLeast: least.value as number, atMost: most.value as number });
 };
 
 /** Facts of a sitting as a whole: of the work that is asked about, and of work in the log on the same day. */

@@ -19,7 +19,7 @@ const sittingsBefore = (read: Read, asked: Asked, ofLogged: OfLogged): readonly 
   if (days.size === 0) return [];
   const trunks = trunksOf(read, asked);
   return [...days].map(([on, entries]) => {
-    const points = trunks.map((trunkMm) => sittingPoints(loggedSitting(entries, ofLogged, trunkMm), asked));
+    const points = trunks.map((trunkMm) => sittingPoints(loggedSitting(entries, asked, ofLogged, trunkMm), asked));
     return { on: Math.min(on, day ?? on), points: [points[0]!, points.at(-1)!] };
   });
 };

@@ -111,12 +111,12 @@ export const readStructure = (written: ToldStructure, tree: Pick<Proposal['tree'
       budsAtMm: [...budsAtMm].sort((a, b) => a - b), dead, role, faults,
     };
   }).sort((a, b) => a.heightMm - b.heightMm || (a.id < b.id ? -1 : 1));
-  const base = tree.trunk?.diameterMm === undefined ? diameterAt(trunks[0]!, 0) : told(tree.trunk.diameterMm);
+  const baseMm = tree.trunk?.diameterMm ?? trunks[0]!.points[0]?.diameterMm;
   const height = heightOf(tree.trunk?.heightMm, trunks, read);
   const structure = withFoliageShares({
     trunks, branches: read,
     wounds: (written.wounds ?? []).map(({ heightMm, azimuthDeg, widthMm, closed = false }) => ({ heightMm, ...side(azimuthDeg), widthMm, closed })),
-    ...(base === undefined ? {} : { baseMm: base }),
+    ...(baseMm === undefined || baseMm === 0 ? {} : { baseMm: told(baseMm) }),
     ...(height === undefined ? {} : { heightMm: height }),
   });
   const issues = impossible(structure, written);
