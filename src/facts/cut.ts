@@ -90,6 +90,8 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
   'cut.budsLeft': (read, asked) => {
     const nodes = read('cut.nodesLeft');
     if (nodes.state !== 'known') return bareByWord(read);
+    /* On an evergreen a node behind the last green carries no bud that shows. */
+    if (asked.traits['form.leafHabit']?.is === 'evergreen' && greenBelow(asked, nodes.value as number) === false) return known(0, 'worked-out');
     const each = asked.traits['form.arrangement']?.is === 'opposite' ? 2 : asked.traits['form.arrangement']?.is === 'whorled' ? 3 : 1;
     return known((nodes.value as number) * each, 'worked-out');
   },
