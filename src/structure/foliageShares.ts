@@ -1,7 +1,7 @@
 /**
  * Shares of the whole that each of these carries, by its section; the top of the trunk is to be among them.
  *
- * Leonardo's rule, sum of d^p, as observed with p between 1.8 and 2.3: Eloy 2011, Phys. Rev. Lett. 107:258101.
+ * Leonardo's rule, sum of d^p, as observed with p between 1.8 and 2.3: Eloy 2011, arXiv 1105.2591.
  */
 export const pipeShares = (diametersMm: readonly number[], power = 2): readonly number[] => {
   const whole = diametersMm.reduce((sum, diameter) => sum + diameter ** power, 0);
