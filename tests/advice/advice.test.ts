@@ -156,8 +156,16 @@ describe('what follows work', () => {
     expect((await after({ op: 'remove-branch', finish: 'collar' })).join()).not.toMatch(/clean-the-stub/);
   });
 
-  test('wire is to be looked at, the sooner the sooner it marks', async () => {
-    expect(await after({ op: 'wire', bend: 'gentle' })).toContain('after.check-the-wire 2026-04-03');
+  test('wire is to be looked at a fortnight later, counted in growth: it marks as the wood swells', async () => {
+    expect(await after({ op: 'wire', bend: 'gentle' }, 'acer-palmatum', '2026-06-01')).toContain('after.check-the-wire 2026-06-15');
+    const [early] = (await after({ op: 'wire', bend: 'gentle' })).filter((each) => each.startsWith('after.check-the-wire'));
+    expect(early! > 'after.check-the-wire 2026-04-10' && early! < 'after.check-the-wire 2026-05-15').toBe(true);
+    expect((await after({ op: 'wire', bend: 'gentle' }, 'acer-palmatum', '2026-01-10')).filter((each) => each.startsWith('after.check-the-wire'))).toEqual([early]);
+  });
+
+  test('cut roots are fed again three weeks into growth, and not in the winter after an autumn repotting', async () => {
+    expect(await after({ op: 'repot' }, 'ficus-microcarpa', '2026-06-01').then((each) => each.join())).toMatch(/feed-again 2026-(06|07)/);
+    expect((await after({ op: 'repot' }, 'acer-palmatum', '2026-11-20')).join()).toMatch(/feed-again 2027-0[45]/);
   });
 
   test('cut roots are sheltered from the very day', async () => {
