@@ -265,6 +265,9 @@ aim?: {
  * whether flowers or fruit are wanted next season
  */
 flowers?: ("no" | "yes")
+/**
+ * a style of shared/aims.yaml
+ */
 style?: ("formal-upright" | "informal-upright" | "slanting" | "cascade" | "twin-trunk" | "clump" | "broom" | "literati" | "windswept")
 /**
  * height aimed at

@@ -74,6 +74,7 @@ export const flatten = (parts: Parts): Knowledge => {
     soonDays: parts.soonDays,
     againDays: parts.againDays,
     growing: parts.growing,
+    aims: parts.aims,
     renames: parts.renames,
     wording: sorted(parts.wording),
   };

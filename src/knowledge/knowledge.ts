@@ -1,3 +1,5 @@
+import type { Aims } from './aims.js';
+
 /** The shape of knowledge once it is flat: what `sparebud/knowledge` holds and the advisor is made from. */
 
 export type Value = string | number | boolean | readonly string[];
@@ -226,6 +228,7 @@ export interface Knowledge {
   /** Done within so many days, a chore is not due again. */
   readonly againDays: number;
   readonly growing: Growing;
+  readonly aims: Aims;
   readonly renames: readonly { readonly from: string; readonly to: string; readonly since: string }[];
   readonly wording: Readonly<Record<string, string>>;
 }

@@ -1,3 +1,4 @@
+import type { Aims } from './aims.js';
 import type { Alert, Caution, Chore, FactWord, FollowUp, Growing, OperationWord, PhaseWord, SourceWord } from './knowledge.js';
 
 type Members = Readonly<Record<string, unknown>>;
@@ -24,6 +25,7 @@ export interface Parts {
   readonly soonDays: number;
   readonly againDays: number;
   readonly growing: Growing;
+  readonly aims: Aims;
   readonly renames: readonly { readonly from: string; readonly to: string; readonly since: string }[];
   readonly wording: Readonly<Record<string, string>>;
 }

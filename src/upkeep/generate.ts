@@ -1,9 +1,11 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Aims } from '../knowledge/aims.js';
 import { readFolder } from '../knowledge/read/readFolder.js';
 import { readFacts, readOperations } from '../knowledge/read/readWords.js';
 import { assessmentSchema } from './schemas/assessmentSchema.js';
 import { collectionSchema, dueSchema } from './schemas/collectionSchema.js';
+import { keepersAnswerSchema, keepersSchema } from './schemas/keepersSchema.js';
 import { planAnswerSchema, planSchema } from './schemas/planSchema.js';
 import { proposalSchema } from './schemas/proposalSchema.js';
 import { ruleSchema } from './schemas/ruleSchema.js';
@@ -19,8 +21,9 @@ export const generated = async (root: string): Promise<ReadonlyMap<string, strin
   const shared = readFolder(root, 'shared');
   const facts = readFacts(shared.get('facts'));
   const operations = readOperations(shared.get('operations'));
+  const aims = shared.get('aims')!.data as Aims;
   const schemas: Readonly<Record<string, Schema>> = {
-    proposal: proposalSchema(facts, operations),
+    proposal: proposalSchema(facts, operations, Object.keys(aims.styles)),
     assessment: assessmentSchema(facts, operations),
     plan: planSchema(),
     'plan-answer': planAnswerSchema(),
@@ -28,6 +31,8 @@ export const generated = async (root: string): Promise<ReadonlyMap<string, strin
     due: dueSchema(),
     year: yearSchema(),
     compare: compareSchema(),
+    keepers: keepersSchema(),
+    'keepers-answer': keepersAnswerSchema(Object.keys(aims.terms)),
     species: speciesSchema(facts),
     rule: ruleSchema(facts, operations),
     ...sharedSchemas(),
@@ -35,7 +40,7 @@ export const generated = async (root: string): Promise<ReadonlyMap<string, strin
   const files = new Map<string, string>();
   for (const [name, schema] of Object.entries(schemas)) files.set(`schemas/${name}.schema.json`, `${JSON.stringify(schema, undefined, 1)}\n`);
   files.set('src/contract/types.generated.ts', await typesOf({ Proposal: schemas['proposal']!, Assessment: schemas['assessment']! }));
-  files.set('src/contract/validators.generated.ts', await validatorsOf({ proposal: schemas['proposal']!, plan: schemas['plan']!, collection: schemas['collection']! }));
+  files.set('src/contract/validators.generated.ts', await validatorsOf({ proposal: schemas['proposal']!, plan: schemas['plan']!, collection: schemas['collection']!, keepers: schemas['keepers']! }));
   return files;
 };
 

@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
+import type { Aims } from '../aims.js';
 import { crossCheck, type Fault } from '../check.js';
 import { type Issue, SparebudError } from '../error.js';
 import { flatten } from '../flatten.js';
@@ -106,6 +107,7 @@ export const readParts = (root: string, version = '0.0.0'): ReadKnowledge => {
     followUps: withWhen(readEntries<FollowUp>(shared.get('following'))),
     ...readChores(shared.get('chores')),
     growing: (shared.get('growing')?.data ?? {}) as Growing,
+    aims: (shared.get('aims')?.data ?? {}) as Aims,
     renames: listIn(shared.get('renames')) as Parts['renames'],
     wording: (shared.get('wording/en')?.data ?? {}) as Parts['wording'],
   };

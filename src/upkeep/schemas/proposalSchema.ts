@@ -81,7 +81,7 @@ const whereSchema = (): Schema => {
   });
 };
 
-const treeSchema = (facts: Facts): Schema => {
+const treeSchema = (facts: Facts, styles: readonly string[]): Schema => {
   const traits = Object.fromEntries(Object.values(facts).filter((fact) => fact.id.startsWith('species.') && fact.type !== 'records').map((fact) => [fact.id.slice('species.'.length), valueSchema(fact, facts)]));
   const members = told(facts, 'tree');
   return closed(
@@ -103,7 +103,7 @@ const treeSchema = (facts: Facts): Schema => {
         }),
         maxItems: 2000,
       },
-      aim: closed({ ...told(facts, 'tree.aim'), style: oneOf(['formal-upright', 'informal-upright', 'slanting', 'cascade', 'twin-trunk', 'clump', 'broom', 'literati', 'windswept']), heightMm: number(1, 50000, 'height aimed at'), trunkDiameterMm: number(0.1, 5000, 'trunk diameter aimed at') }),
+      aim: closed({ ...told(facts, 'tree.aim'), style: oneOf(styles, 'a style of shared/aims.yaml'), heightMm: number(1, 50000, 'height aimed at'), trunkDiameterMm: number(0.1, 5000, 'trunk diameter aimed at') }),
       structure: structureSchema(),
     },
     ['species'],
@@ -111,7 +111,7 @@ const treeSchema = (facts: Facts): Schema => {
 };
 
 /** The schema of a proposal: what is asked. */
-export const proposalSchema = (facts: Facts, operations: Operations): Schema => {
+export const proposalSchema = (facts: Facts, operations: Operations, styles: readonly string[]): Schema => {
   const body = closed(
     {
       id: { type: ['string', 'number'], description: 'yours; echoed' },
@@ -124,5 +124,5 @@ export const proposalSchema = (facts: Facts, operations: Operations): Schema => 
     },
     ['tree', 'operation'],
   );
-  return document('proposal', 'A proposal: one operation on one tree, on a date, at a place', { ...body, $defs: { operation: operationSchema(facts, operations), tree: treeSchema(facts), where: whereSchema() } });
+  return document('proposal', 'A proposal: one operation on one tree, on a date, at a place', { ...body, $defs: { operation: operationSchema(facts, operations), tree: treeSchema(facts, styles), where: whereSchema() } });
 };

@@ -1,3 +1,4 @@
+import { aimsSchema } from './aimsSchema.js';
 import { byKind, closed, document, listOf, mapOf, oneOf, type Schema, text } from './schema.js';
 
 const value: Schema = byKind({ string: {}, number: {}, boolean: {}, array: listOf(text()) });
@@ -82,6 +83,7 @@ export const sharedSchemas = (): Readonly<Record<string, Schema>> => ({
     },
     ['growing', 'vigour', 'ringMm', 'callusPerRing', 'woundPerBranch', 'tipsToFoliage', 'bendStrain', 'berthC', 'shelterC', 'recoveryWeeks', 'strain', 'stubDryDays', 'sources'],
   )),
+  aims: aimsSchema(),
   renames: document('renames', 'Ids that were published and are called otherwise now', listOf(closed({ from: text(), to: text(), since: text() }, ['from', 'to', 'since']))),
   wording: document('wording', 'The wording of messages, by id', mapOf(text())),
 });

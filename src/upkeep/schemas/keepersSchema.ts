@@ -1,0 +1,36 @@
+import { closed, document, listOf, oneOf, partOf, type Schema, text } from './schema.js';
+
+const dated: Schema = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$', description: 'ISO 8601 date' };
+const tree = partOf('proposal', '/$defs/tree');
+const ids = listOf(text('id of a branch or trunk of tree.structure'));
+const height: Schema = { type: 'number', minimum: 0, description: 'mm above the soil' };
+
+/** The schema of the question which branches to keep. */
+export const keepersSchema = (): Schema =>
+  document('keepers', 'Which branches of a tree to keep for an aim', closed(
+    {
+      id: { type: ['string', 'number'], description: 'yours; echoed' },
+      tree: { ...tree, description: 'with its structure; the style stands in tree.aim.style' },
+      where: partOf('proposal', '/$defs/where'),
+      date: { ...dated, description: 'the first day on which something may be done' },
+      years: { type: 'integer', minimum: 1, maximum: 10, description: 'over how many years the work may be spread' },
+      ignore: partOf('proposal', '/properties/ignore'),
+      meta: { type: 'object', description: 'yours; echoed, never read' },
+    },
+    ['tree', 'date'],
+  ));
+
+/** The schema of the answer. */
+export const keepersAnswerSchema = (terms: readonly string[]): Schema => {
+  const message = partOf('assessment', '/$defs/message');
+  const verdict = oneOf(['allowed', 'risky', 'advise-against']);
+  const leader = closed({ branch: text('id of the branch that leads on'), heightMm: height }, ['branch', 'heightMm']);
+  const stage = closed({ date: dated, remove: ids, leader, verdict, because: message }, ['date', 'remove', 'verdict', 'because']);
+  const part = closed({ term: oneOf(terms), branches: ids, cost: { type: 'number', minimum: 0 }, why: message }, ['term', 'branches', 'cost', 'why']);
+  const set = closed({ keep: ids, remove: ids, leader, stages: listOf(stage), cost: { type: 'number', minimum: 0 }, parts: listOf(part) }, ['keep', 'remove', 'stages', 'cost', 'parts']);
+  const tie = closed({ set: { type: 'integer', minimum: 1, description: 'its place in sets, the best being 0' }, dearerBy: { type: 'number', minimum: 0 }, why: message }, ['set', 'dearerBy', 'why']);
+  return document('keepers-answer', 'The sets of branches worth keeping, the best first', closed(
+    { schema: { const: 'keepers/1' }, id: { type: ['string', 'number'] }, aim: message, sets: listOf(set, 1), ties: listOf(tie), notices: listOf(message), meta: { type: 'object' } },
+    ['schema', 'aim', 'sets', 'ties', 'notices'],
+  ));
+};
