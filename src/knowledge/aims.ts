@@ -25,6 +25,7 @@ export interface Terms {
   readonly high: Weighed & { readonly aboveShare: number; readonly spareShare: number };
   readonly 'first-side': Weighed;
   readonly many: Weighed & { readonly most: number };
+  readonly few: Weighed & { readonly least: number };
   readonly trunks: Weighed & { readonly least: number; readonly most: number };
   readonly tall: Weighed;
   readonly stump: Weighed;

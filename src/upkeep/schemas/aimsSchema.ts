@@ -25,6 +25,7 @@ const targets: Readonly<Record<string, Readonly<Record<string, Schema>>>> = {
   high: { aboveShare: share('of the height'), spareShare: share('how far beyond it counts in full') },
   'first-side': {},
   many: { most: count('branches that are not too many') },
+  few: { least: count('branches that are not too few') },
   trunks: { least: count('trunks that are not too few'), most: count('trunks that are not too many') },
   tall: {},
   stump: {},
