@@ -78,7 +78,7 @@ const before = ({ ids }: Weighing, a: WeighedSet, b: WeighedSet): number => {
 };
 
 /** A fair set to begin with: from all kept, the change of one choice, or of two, that gains most, until none gains. */
-const fairCost = (weighing: Weighing): number => {
+const fairSet = (weighing: Weighing): WeighedSet | undefined => {
   const { ids, parent, lockedKept, lockedGone, bears, bearsInAll } = weighing;
   const all = bit(ids.length) - 1;
   const withoutOrphans = (set: number): number => {
@@ -91,7 +91,7 @@ const fairCost = (weighing: Weighing): number => {
   };
   const may = (kept: number): boolean => (kept & lockedKept) === lockedKept && (kept & lockedGone) === 0 && bears(all - kept) && bearsInAll(all - kept);
   let now = withoutOrphans(all - lockedGone);
-  if (!may(now)) return Infinity;
+  if (!may(now)) return undefined;
   let cost = costOf(weighing, now);
   for (;;) {
     let [best, least] = [now, cost];
@@ -102,7 +102,7 @@ const fairCost = (weighing: Weighing): number => {
         if (its < least - noise && may(next)) [best, least] = [next, its];
       }
     }
-    if (best === now) return cost;
+    if (best === now) return { kept: now, cost };
     [now, cost] = [best, least];
   }
 };
@@ -120,11 +120,11 @@ const fairCost = (weighing: Weighing): number => {
 export const bestSets = (weighing: Weighing, within: number, most: number, atMost = Infinity): Search => {
   const { ids, keep, remove, cut, pair, parent, lockedKept, lockedGone, wholeAtLeast, bears, bearsInAll, budgets } = weighing;
   const n = ids.length;
-  const found: WeighedSet[] = [];
+  const fair = fairSet(weighing);
+  const found: WeighedSet[] = fair === undefined || fair.cost > atMost + noise ? [] : [fair];
   let looked = 0;
   let complete = true;
-  const start = Math.min(atMost, fairCost(weighing) + within);
-  const worst = (): number => Math.min(start, (found[0]?.cost ?? Infinity) + within, found.length < most ? Infinity : found.at(-1)!.cost) + noise;
+  const worst = (): number => Math.min(atMost, (found[0]?.cost ?? Infinity) + within, found.length < most ? Infinity : found.at(-1)!.cost) + noise;
 
   /* Parents before what grows from them; among those the ones that matter most first. */
   const depth = (i: number): number => (parent[i] === undefined ? 0 : 1 + depth(parent[i]!));
@@ -177,7 +177,7 @@ export const bestSets = (weighing: Weighing, within: number, most: number, atMos
 
   const add = (kept: number): void => {
     const set = { kept, cost: costOf(weighing, kept) };
-    if (set.cost > worst() || !bearsInAll(bit(n) - 1 - kept)) return;
+    if (set.cost > worst() || found.some((other) => other.kept === kept) || !bearsInAll(bit(n) - 1 - kept)) return;
     found.push(set);
     found.sort((a, b) => before(weighing, a, b));
     while (found.length > most || found.at(-1)!.cost > found[0]!.cost + within + noise) found.pop();
