@@ -8,6 +8,7 @@ import { type Due, dueOf } from './advice/due/due.js';
 import { expectationsOf } from './advice/expectations.js';
 import { findingsOf } from './advice/findings.js';
 import { followUpsOf } from './advice/followUps.js';
+import { type Keepers, keepersFor } from './advice/keepers/keepers.js';
 import { noticesOf } from './advice/notices.js';
 import { type Plan, planOf } from './advice/plan/plan.js';
 import { pruningsOf } from './advice/prunings.js';
@@ -87,6 +88,15 @@ export interface Advisor {
    * @throws SparebudError where the collection or date cannot be understood; a tree that cannot stands under `unanswered`
    */
   readonly due: (collection: unknown, date: string, soonDays?: number) => Promise<Due>;
+  /**
+   * Which branches to keep for an aim, which go, and in which sittings: the best sets first, with what each is charged for.
+   *
+   * Use it to choose among branches at one level, to find the leader, or to see what keeping a branch costs.
+   * @param question `{ tree, where, date, years }`; the tree with its `structure` (mm, degrees), the style in `tree.aim.style`
+   * @throws SparebudError where the structure cannot be, or holds more than 30 branches to choose from
+   * @example const { sets } = await advisor.keepers({ tree: { species: 'trident maple', aim: { style: 'informal-upright' }, structure }, date: '2027-03-01' });
+   */
+  readonly keepers: (question: unknown) => Promise<Keepers>;
   /** The species that a name means; plain, for a field that is typed into. */
   readonly findSpecies: (name: string) => Found;
 }
@@ -158,6 +168,7 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
     plan: async (question) => await planOf(ready, assess, knowledge, question),
     year: async (question) => await yearOf(ready, question),
     due: async (collection, date, soonDays) => await dueOf(ready, knowledge, collection, date, soonDays),
+    keepers: async (question) => await keepersFor(ready, knowledge, question),
     findSpecies: (name) => findSpecies(knowledge, name),
   };
 };

@@ -2,8 +2,10 @@ export { createAdvisor, type Advisor, type AdvisorOptions, type VerdictOnly, typ
 export type { Comparison, Variant } from './advice/compare.js';
 export type { Plan, PlanStep } from './advice/plan/plan.js';
 export type { PlanQuestion } from './knowledge/checkPlan.js';
+export type { Keepers, KeepersPart, KeepersSet, KeepersStage } from './advice/keepers/keepers.js';
 export type { Year, YearRun } from './advice/year.js';
 export type { Assessment, Message, Operation, Proposal } from './contract/types.generated.js';
+export type { Aim, Aims, Term, Terms } from './knowledge/aims.js';
 export { type Issue, type IssueCode, SparebudError } from './knowledge/error.js';
 export type { Found } from './knowledge/findSpecies.js';
 export type {

@@ -46,6 +46,8 @@ export interface Aims {
   readonly told: number;
   /** Over how many years the work may be spread. */
   readonly years: number;
+  /** Days that a tree is left to grow between two sittings. */
+  readonly daysApart: number;
   readonly terms: Terms;
   readonly styles: Readonly<Record<string, Aim>>;
 }

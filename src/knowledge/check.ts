@@ -107,7 +107,10 @@ const wordFaults = (parts: Parts): readonly Fault[] => {
   for (const [file, entries] of [['shared/cautions.yaml', parts.cautions], ['shared/following.yaml', parts.followUps]] as const) {
     for (const [id, entry] of Object.entries(entries)) faults.push(...unknownSources(file, [id], entry as unknown as Members, parts));
   }
-  for (const [term, weighed] of Object.entries(parts.aims.terms ?? {})) faults.push(...unknownSources('shared/aims.yaml', ['terms', term], weighed as unknown as Members, parts));
+  for (const [term, weighed] of Object.entries(parts.aims.terms ?? {})) {
+    words('shared/aims.yaml', term, `keepers.${term}`);
+    faults.push(...unknownSources('shared/aims.yaml', ['terms', term], weighed as unknown as Members, parts));
+  }
   parts.alerts.forEach((alert, i) => faults.push(...unknownSources('shared/alerts.yaml', [i], alert as unknown as Members, parts)));
   const aliases = new Map<string, string>();
   for (const operation of Object.values(parts.operations)) {

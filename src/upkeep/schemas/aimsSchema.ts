@@ -42,9 +42,10 @@ export const aimsSchema = (): Schema => {
       equal: figure(0, 5, 'sets that cost no more than this above the best are its equals'),
       told: { type: 'integer', minimum: 1, maximum: 50, description: 'how many sets are told at most' },
       years: { type: 'integer', minimum: 1, maximum: 10, description: 'over how many years the work may be spread' },
+      daysApart: { type: 'integer', minimum: 1, maximum: 1000, description: 'days that a tree is left to grow between two sittings' },
       terms: closed(each((members) => closed({ weight, ...members, sources }, ['weight', ...Object.keys(members), 'sources'])), Object.keys(targets)),
       styles: mapOf(closed({ label: text(), terms: closed(each((members) => closed({ weight, ...members }))) }, ['label', 'terms'])),
     },
-    ['equal', 'told', 'years', 'terms', 'styles'],
+    ['equal', 'told', 'years', 'daysApart', 'terms', 'styles'],
   ));
 };
