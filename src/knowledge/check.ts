@@ -108,7 +108,7 @@ const wordFaults = (parts: Parts): readonly Fault[] => {
     for (const [id, entry] of Object.entries(entries)) faults.push(...unknownSources(file, [id], entry as unknown as Members, parts));
   }
   for (const [term, weighed] of Object.entries(parts.aims.terms ?? {})) {
-    words('shared/aims.yaml', term, `keepers.${term}`);
+    for (const key of [`keepers.${term}`, `keepers.term.${term}`]) words('shared/aims.yaml', term, key);
     faults.push(...unknownSources('shared/aims.yaml', ['terms', term], weighed as unknown as Members, parts));
   }
   parts.alerts.forEach((alert, i) => faults.push(...unknownSources('shared/alerts.yaml', [i], alert as unknown as Members, parts)));

@@ -1,1 +1,2 @@
+export { treePicture } from './treePicture.js';
 export { type Wording, yearPicture } from './yearPicture.js';

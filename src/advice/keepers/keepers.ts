@@ -4,6 +4,7 @@ import { checkKeepers, type KeepersQuestion as Question } from '../../knowledge/
 import { SparebudError } from '../../knowledge/error.js';
 import type { Knowledge, Verdict } from '../../knowledge/knowledge.js';
 import { mostChoices } from '../../structure/keepers/bestSets.js';
+import type { Charge } from '../../structure/keepers/charges.js';
 import { frameOf, termsFor } from '../../structure/keepers/frame.js';
 import { type KeepersQuestion, keepersOf, type KeptSet, type Leader } from '../../structure/keepers/keepersOf.js';
 import { readStructure } from '../../structure/readStructure.js';
@@ -44,6 +45,8 @@ export interface KeepersSet {
   readonly stages: readonly KeepersStage[];
   readonly cost: number;
   readonly parts: readonly KeepersPart[];
+  /** What keeping each that goes would be charged for, beside those that stay: why it goes. */
+  readonly spared: readonly { readonly branch: string; readonly parts: readonly KeepersPart[] }[];
 }
 
 /** The sets of branches worth keeping for an aim, the best first; those within a hair of it are told as ties. */
@@ -169,13 +172,14 @@ export const keepersFor = async (ready: (written: unknown) => Promise<Ready>, kn
     notices.push(cost > 0 ? say('kept-costs', { branch: id, cost, instead: free.remove.filter((other) => !best.remove.includes(other)).join(', ') }) : say('kept-free', { branch: id }));
   }
 
+  const partsOf = (charges: readonly Charge[]): readonly KeepersPart[] => charges.filter(({ cost }) => fine(cost) > 0).map((charge) => ({ term: charge.term, branches: charge.branches, cost: fine(charge.cost), why: chargeText(charge, knowledge) }));
   const shown = found.sets.filter((set) => judged.has(set));
   const sets = shown.map((set): KeepersSet => ({
     keep: [...set.keep, ...aside].sort(), remove: set.remove, ...(set.leader === undefined ? {} : { leader: set.leader }),
     stages: judged.get(set)!.map(({ date: on, operations, verdict, because }) => ({
       date: on, remove: operations.flatMap(({ branch }) => (branch === undefined ? [] : [branch])), ...(operations.some(({ op }) => op === 'trunk-chop') ? { leader: set.leader! } : {}), verdict, because,
     })),
-    cost: fine(set.cost), parts: set.charges.filter(({ cost }) => fine(cost) > 0).map((charge) => ({ term: charge.term, branches: charge.branches, cost: fine(charge.cost), why: chargeText(charge, knowledge) })),
+    cost: fine(set.cost), parts: partsOf(set.charges), spared: set.spared.map(({ branch, charges }) => ({ branch, parts: partsOf(charges) })),
   }));
   const listed = (ids: readonly string[]): string => (ids.length === 0 ? '–' : ids.join(', '));
   return {

@@ -23,6 +23,8 @@ export interface KeptSet {
   readonly leader?: Leader;
   readonly cost: number;
   readonly charges: readonly Charge[];
+  /** Of each that goes, what keeping it beside the others would be charged for. */
+  readonly spared: readonly { readonly branch: string; readonly charges: readonly Charge[] }[];
 }
 
 export interface KeepersQuestion {
@@ -140,6 +142,7 @@ export const keepersOf = (question: KeepersQuestion): { readonly sets: readonly 
       ...(leader === undefined ? {} : { leader: { branch: leader.id, heightMm: leader.heightMm } }),
       cost: Math.round((set.cost + sum(top.map(({ cost }) => cost))) * 1e9) / 1e9,
       charges: [...top, ...weighed.chargesOf(set.kept)],
+      spared: choices.flatMap(({ branch, withTop }, i) => (keep.includes(branch.id) || withTop === true ? [] : [{ branch: branch.id, charges: weighed.chargesOfOneMore(set.kept, i) }])),
     };
   })).sort((a, b) => a.cost - b.cost || b.keep.length - a.keep.length || (a.keep.join('\n') < b.keep.join('\n') ? -1 : 1));
   return { sets: sets.filter(({ cost }) => cost <= sets[0]!.cost + equal + 1e-9).slice(0, told), looked: sum(ways.map(({ search }) => search.looked)), complete: ways.every(({ search }) => search.complete) };

@@ -25,6 +25,8 @@ export interface Choice {
 export interface Weighed {
   readonly weighing: Weighing;
   readonly chargesOf: (kept: number) => readonly Charge[];
+  /** What keeping one more would be charged for, of that one. */
+  readonly chargesOfOneMore: (kept: number, i: number) => readonly Charge[];
   /** What is cut, sitting by sitting, where all but these are kept. */
   readonly sittingsOf: (kept: number) => readonly number[];
 }
@@ -88,6 +90,7 @@ export const weigh = (frame: Frame, choices: readonly Choice[], limits: Limits, 
       budgets: bearing.budgets(years).map(({ each, whole }) => ({ each: each.map((share, i) => (parent[i] === undefined && has(ownCut, i) ? share : 0)), whole })),
       bearsInAll: (gone) => bearing.inSittings(cutsIn(gone), years) !== undefined,
     },
+    chargesOfOneMore: (set, i) => [...ofKept[i]!, ...choices.flatMap((_, j) => (j !== i && has(set, j) ? (j < i ? ofPair[i]![j]! : ofPair[j]![i]!) : []))],
     sittingsOf: (set) => bearing.inSittings(cutsIn(all - set), years) ?? [],
     chargesOf: (set) => [
       ...choices.flatMap((_, i) => (has(set, i) ? [...ofKept[i]!, ...choices.flatMap((__, j) => (j < i && has(set, j) ? ofPair[i]![j]! : []))] : [...ofGone[i]!, ...(parent[i] !== undefined && has(all - set, parent[i]!) ? [] : ofCut[i]!)])),
