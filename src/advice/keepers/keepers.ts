@@ -169,7 +169,7 @@ export const keepersFor = async (ready: (written: unknown) => Promise<Ready>, kn
     if (role !== 'keep' || !best.keep.includes(id)) continue;
     const free = keepersOf({ ...base, forbidden, locked: new Map([...locked].filter(([other]) => other !== id)) }).sets[0]!;
     const cost = fine(best.cost - free.cost);
-    notices.push(cost > 0 ? say('kept-costs', { branch: id, cost, instead: free.remove.filter((other) => !best.remove.includes(other)).join(', ') }) : say('kept-free', { branch: id }));
+    notices.push(cost > 0 ? say('kept-costs', { branch: id, cost: cost.toFixed(2), instead: free.remove.filter((other) => !best.remove.includes(other)).join(', ') }) : say('kept-free', { branch: id }));
   }
 
   const partsOf = (charges: readonly Charge[]): readonly KeepersPart[] => charges.filter(({ cost }) => fine(cost) > 0).map((charge) => ({ term: charge.term, branches: charge.branches, cost: fine(charge.cost), why: chargeText(charge, knowledge) }));

@@ -70,7 +70,7 @@ const asBranch = (structure: Structure, trunk: Trunk): Branch => {
 };
 
 /** All that may be kept or taken away, in the order of their ids; what stands aside is no choice. */
-const choicesOf = ({ frame: { structure }, locked, aside }: KeepersQuestion, leader: Branch | undefined): readonly Choice[] => {
+export const choicesOf = ({ frame: { structure }, locked, aside }: KeepersQuestion, leader: Branch | undefined): readonly Choice[] => {
   const trunks = structure.trunks.slice(1).map((trunk) => asBranch(structure, trunk));
   const isTrunk = new Set(trunks.map(({ id }) => id));
   const all = [...structure.branches, ...trunks].filter(({ id }) => !aside.has(id));
@@ -142,7 +142,7 @@ export const keepersOf = (question: KeepersQuestion): { readonly sets: readonly 
       ...(leader === undefined ? {} : { leader: { branch: leader.id, heightMm: leader.heightMm } }),
       cost: Math.round((set.cost + sum(top.map(({ cost }) => cost))) * 1e9) / 1e9,
       charges: [...top, ...weighed.chargesOf(set.kept)],
-      spared: choices.flatMap(({ branch, withTop }, i) => (keep.includes(branch.id) || withTop === true ? [] : [{ branch: branch.id, charges: weighed.chargesOfOneMore(set.kept, i) }])),
+      spared: choices.flatMap(({ branch, withTop }, i) => (keep.includes(branch.id) || withTop === true ? [] : [{ branch: branch.id, charges: branch.dead ? [] : weighed.chargesOfOneMore(set.kept, i) }])),
     };
   })).sort((a, b) => a.cost - b.cost || b.keep.length - a.keep.length || (a.keep.join('\n') < b.keep.join('\n') ? -1 : 1));
   return { sets: sets.filter(({ cost }) => cost <= sets[0]!.cost + equal + 1e-9).slice(0, told), looked: sum(ways.map(({ search }) => search.looked)), complete: ways.every(({ search }) => search.complete) };
