@@ -10,7 +10,7 @@ import { element, escaped, textAt } from './svg.js';
 import type { Wording } from './yearPicture.js';
 
 const width = 800;
-const front = { left: 150, right: 444, top: 72, tallest: 470 };
+const front = { left: 160, right: 444, top: 72, tallest: 470 };
 const labelLeft = front.left - 22;
 const labelRight = front.right + 12;
 const above = { x: 688, y: 184, reach: 90 };

@@ -7,6 +7,7 @@ import { engineRules, limitFact } from '../engine/engineRules.js';
 import { evaluate } from '../engine/evaluate.js';
 import { ruleCondition } from '../engine/ruleCondition.js';
 import { deriveFacts } from '../facts/deriveFacts.js';
+import type { Proposal } from '../contract/types.generated.js';
 import type { Value } from '../knowledge/knowledge.js';
 import type { Station } from '../season/station.js';
 import { corpus } from './corpus.js';
@@ -76,4 +77,25 @@ const emptyYear = await timed(async () => await fresh.year({ tree, where, from: 
 for (let run = 0; run < 5; run++) year.push(await timed(async () => await fresh.year({ tree, where, from: '2026-01-01' })));
 print('a year of one tree, 36 strips, from empty', emptyYear);
 print('the same, warm, median', median(year));
+/* Trees drawn by the same rule each time: branches in whorls and alone, up a straight trunk, each a third of it on average. */
+const branched = (count: number, tree: number): NonNullable<Proposal['tree']['structure']> => {
+  const part = (i: number, salt: number): number => Math.abs(Math.sin((i + 1) * 12.9898 + tree * 78.233 + salt) * 43758.5453) % 1;
+  const heightMm = 620;
+  return {
+    trunks: [{ id: 'trunk', points: [{ heightMm: 0, diameterMm: 60 }, { heightMm, diameterMm: 8 }] }],
+    branches: Array.from({ length: count }, (_, i) => {
+      const at = 0.18 + (0.75 * Math.floor(i * 0.6)) / count / 0.6;
+      return { id: `b${i}`, heightMm: at * heightMm + part(i, 1) * 4, azimuthDeg: part(i, 2) * 360, diameterMm: (60 - 52 * at) * (0.2 + 0.3 * part(i, 3)), lengthMm: 80 + 120 * part(i, 4), pitchDeg: 50 * part(i, 5) - 10 };
+    }),
+  };
+};
+for (const count of [10, 20, 30]) {
+  const runs: number[] = [];
+  for (let each = 0; each < 15; each++) {
+    const asked = { tree: { species: 'pinus-thunbergii', vigour: 'strong', aim: { style: 'informal-upright' }, trunk: { diameterMm: 60, heightMm: 620 }, structure: branched(count, each) }, where, date: '2027-02-10' };
+    runs.push(await timed(async () => await fresh.keepers(asked)));
+  }
+  print(`keepers of ${count} branches, 15 trees, median`, median(runs));
+  print('the slowest of them', Math.max(...runs));
+}
 process.stdout.write(`ratio of the two medians: ${(median(naive) / median(ours)).toFixed(1)}; of the sums: ${(naive.reduce((a, b) => a + b, 0) / ours.reduce((a, b) => a + b, 0)).toFixed(1)}\n`);

@@ -8,7 +8,8 @@ import { SparebudError } from '../../../src/knowledge/error.js';
 import { shipped } from '../../shipped.js';
 import { asked, inventedTree, numbersFrom } from './inventedTree.js';
 
-const highs = await highsLoader();
+/* The types of the package describe its loader as a module, not as the function that it is. */
+const highs = await (highsLoader as unknown as () => Promise<{ readonly solve: (text: string, options: object) => { readonly Status: string; readonly ObjectiveValue: number; readonly Columns: Readonly<Record<string, { readonly Primal: number }>> } }>)();
 
 interface Row {
   readonly of: ReadonlyMap<string, number>;

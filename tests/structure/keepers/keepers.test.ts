@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { bestSets, costOf } from '../../../src/structure/keepers/bestSets.js';
-import { bit, membersOf } from '../../../src/structure/keepers/bits.js';
+import { bit } from '../../../src/structure/keepers/bits.js';
 import type { Charge } from '../../../src/structure/keepers/charges.js';
 import { frameOf, termsFor } from '../../../src/structure/keepers/frame.js';
 import { choicesOf, keepersOf, type KeepersQuestion } from '../../../src/structure/keepers/keepersOf.js';
