@@ -141,13 +141,14 @@ test('on 20,000 random sets of facts the engine and a naive reading of the rules
 }, 600_000);
 
 test('an estimate that would settle a rule is not firm where its sure bounds would not', async () => {
-  const rule = rules.find((each) => testsOf(ruleCondition(each)).some((one) => one.fact === 'season.growingDaysLeft'))!;
-  expect(rule).toBeDefined();
+  const counting = rules.filter((each) => testsOf(ruleCondition(each)).some((one) => one.fact === 'season.growingDaysLeft'));
+  expect(counting.length).toBeGreaterThan(5);
   const folds = newFolds();
   let firm = 0;
   let loose = 0;
   for (let set = 0; set < 3_000; set++) {
     const { traits } = pick(species);
+    const rule = pick(counting);
     const operation = rule.operations === 'all' ? 'repot' : rule.operations[0]!;
     const residual = await specialise(rule, operation, traits, shipped, folds);
     if (residual === undefined) continue;
