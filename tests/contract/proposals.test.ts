@@ -5,6 +5,7 @@ import { expect, test } from 'vitest';
 import { SparebudError } from '../../src/knowledge/error.js';
 import { cases } from '../laws/cases.js';
 import { advisor, root, shipped, stations } from '../shipped.js';
+import { plausibleTree } from '../structure/plausibleTree.js';
 import { arbitraryFromSchema } from './arbitraryFromSchema.js';
 
 const read = (name: string): Record<string, unknown> => JSON.parse(readFileSync(`${root}schemas/${name}.schema.json`, 'utf8')) as Record<string, unknown>;
@@ -45,7 +46,14 @@ const consistent = (proposal: unknown): unknown => {
   return { ...rest, where: { ...others, ...both } };
 };
 
+/* A structure drawn from the schema alone is mostly one that cannot be: branches above the trunk, two of one id. */
+const { $defs } = read('proposal') as { readonly $defs: { readonly tree: { readonly properties: { readonly structure: object } } } };
+const structure = fc.oneof({ weight: 12, arbitrary: plausibleTree.map((tree) => tree.structure) }, { weight: 1, arbitrary: arbitraryFromSchema({ ...$defs.tree.properties.structure, $defs }, {}) });
+const branch = fc.oneof({ weight: 12, arbitrary: fc.constantFrom('b0', 'b1') }, { weight: 1, arbitrary: fc.string({ minLength: 1, maxLength: 20 }) });
+
 const proposals = arbitraryFromSchema(read('proposal'), {
+  'tree.structure': structure,
+  'operation.branch': branch,
   'tree.species': knownName,
   'tree.rootstock': knownName,
   'where.place': fc.oneof({ weight: 60, arbitrary: fc.constantFrom(...stations.map((station) => station.id)) }, { weight: 1, arbitrary: fc.string({ minLength: 1, maxLength: 20 }) }),
