@@ -6,6 +6,7 @@ import { askCommand } from './ask.js';
 import { compareCommand } from './compare.js';
 import { dueCommand } from './due.js';
 import { keepersCommand } from './keepers.js';
+import { measureCommand } from './measure.js';
 import { planCommand } from './plan.js';
 import { placesCommand } from './places.js';
 import { ruleCommand } from './rule.js';
@@ -16,5 +17,5 @@ import { yearCommand } from './year.js';
 export const addAnsweringCommands = (program: Command): void => {
   const advisor = createAdvisor(knowledge, { places });
   program.version(knowledge.version);
-  for (const command of [askCommand(advisor), compareCommand(advisor), planCommand(advisor), dueCommand(advisor), keepersCommand(advisor), yearCommand(advisor), speciesCommand(advisor), ruleCommand(knowledge), placesCommand(places)]) program.addCommand(command);
+  for (const command of [askCommand(advisor), compareCommand(advisor), planCommand(advisor), dueCommand(advisor), keepersCommand(advisor), measureCommand(knowledge), yearCommand(advisor), speciesCommand(advisor), ruleCommand(knowledge), placesCommand(places)]) program.addCommand(command);
 };

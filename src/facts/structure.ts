@@ -1,13 +1,11 @@
 import { angleBetween } from '../structure/azimuth.js';
-import { areParallel } from '../structure/areParallel.js';
-import { meetingOf } from '../structure/crossing.js';
+import { branchFaults } from '../structure/branchFaults.js';
 import { knotOf } from '../structure/knot.js';
 import { areBars, levelCloseness } from '../structure/levelCloseness.js';
 import { levelOf, levelsOf } from '../structure/levels.js';
 import { largestEmptySector } from '../structure/sides.js';
 import { inverseTapers } from '../structure/taper.js';
-import type { Branch, Fault, Structure } from '../structure/tree.js';
-import { insideCurve } from '../structure/trunkCurve.js';
+import type { Branch, Structure } from '../structure/tree.js';
 import { diameterAt } from '../structure/trunkAt.js';
 import { girthShareOf } from '../structure/woundedGirth.js';
 import type { Asked, Derive } from './asked.js';
@@ -52,19 +50,6 @@ const baredTo = (branch: Branch, structure: Structure, asked: Asked, wholeMm: nu
   return standsYet === undefined || standsYet === without ? 0 : Math.min(1, (without ?? wholeMm) / wholeMm);
 };
 
-const faultsOf = (branch: Branch, structure: Structure): readonly Fault[] => {
-  const faults = new Set<Fault>(branch.faults);
-  const others = living(structure).filter((other) => other !== branch);
-  if (others.some((other) => { const meeting = meetingOf(structure, branch, other); return meeting !== undefined && (meeting.touches || meeting.crossesInView); })) faults.add('crossing');
-  if (others.some((other) => areParallel(branch, other) === true)) faults.add('parallel');
-  const trunk = structure.trunks.find(({ id }) => id === branch.trunkId)!;
-  if (branch.azimuthDeg !== undefined) {
-    if (insideCurve(trunk, branch.heightMm, branch.azimuthDeg) === true) faults.add('inside-curve');
-    if (structure.heightMm !== undefined && angleBetween(branch.azimuthDeg, 0) <= 40 && branch.heightMm < 0.6 * structure.heightMm.value) faults.add('toward-front');
-  }
-  return [...faults].sort();
-};
-
 /** Where the cut is made, counted from the trunk, and the node behind it: of the buds that were told and how many of them are left. */
 const behindCut = (asked: Asked, left: number | undefined): { readonly cutMm: number; readonly nextMm: number } | undefined => {
   const buds = branchAsked(asked)?.budsAtMm ?? [];
@@ -83,7 +68,7 @@ export const structureFacts: Readonly<Record<string, Derive>> = {
   'structure.isTrunk': (_, asked) => known(trunkAsked(asked) !== undefined, 'given'),
   'structure.faults': (_, asked) => {
     const branch = branchAsked(asked);
-    return known(branch === undefined ? [] : branch.onTrunk ? faultsOf(branch, asked.structure!) : branch.faults, 'worked-out');
+    return known(branch === undefined ? [] : branchFaults(branch, asked.structure!), 'worked-out');
   },
   'structure.levelMembersNow': ofBranch((branch, structure) => known(levelOf(structure, branch).filter(({ dead }) => !dead).length, 'worked-out')),
   'structure.levelMembers': (_, asked) => {

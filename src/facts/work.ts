@@ -1,3 +1,4 @@
+import { bendStrain } from '../structure/bend.js';
 import type { Derive } from './asked.js';
 import { known, unknown } from './factValue.js';
 import { workStrain } from './strain.js';
@@ -11,8 +12,7 @@ export const workFacts: Readonly<Record<string, Derive>> = {
     if (radiusMm === undefined) return undefined;
     const wood = read('cut.branchDiameterMm');
     if (wood.value === undefined) return unknown();
-    /* Strain of the outer fibre of a round bar bent to a radius: diameter / (2 x radius), plain beam geometry. */
-    const strain = (wood.value as number) / (2 * radiusMm);
+    const strain = bendStrain(wood.value as number, radiusMm);
     const { firm, severe } = asked.knowledge.growing.bendStrain;
     return known(strain >= severe ? 'severe' : strain >= firm ? 'firm' : 'gentle', 'worked-out');
   },

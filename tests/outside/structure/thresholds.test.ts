@@ -5,6 +5,7 @@ import { readStructure } from '../../../src/structure/readStructure.js';
 import { severity } from '../../../src/structure/severity.js';
 import { thickAfter } from '../../../src/structure/thickening.js';
 import { whorlYears } from '../../../src/structure/whorlYears.js';
+import { factsOf } from '../../facts/factsOf.js';
 import { advisor, shipped } from '../../shipped.js';
 
 type Branch = Readonly<Record<string, unknown>> & { readonly id: string; readonly heightMm: number };
@@ -104,4 +105,12 @@ test('in suppressed maple and oak the section of a ring is constant, so rings fa
 
 test('green wood gives at 0.45 to 0.60 % of strain, strength over stiffness of ten American species: ASTM D2555; a bend called firm lies beyond that', () => {
   expect(shipped.growing.bendStrain['firm']).toBeGreaterThan(0.006);
+});
+
+test('callus at the edge exceeds the growth of the ring, so a wound closes sooner than its width over two rings: Neely 1988, J. Arboric. 14(6):148; and no faster than 17.5 mm a season: Neely 1979, 5(6):135', async () => {
+  for (const [widthMm, ringMm] of [[20, 1.5], [12, 2]] as const) {
+    const years = (await factsOf({ tree: { species: 'acer-rubrum', trunk: { diameterMm: 60, thickenedMm: 2 * ringMm } }, operation: { op: 'remove-branch', finish: 'collar', branchDiameterMm: widthMm } }))('wound.closureYears').value as number;
+    expect(years).toBeLessThan(widthMm / (2 * ringMm));
+    expect(years).toBeGreaterThan(widthMm / 17.5);
+  }
 });

@@ -1,0 +1,33 @@
+import { Command } from 'commander';
+import colors from 'picocolors';
+import { type Measures, measuresOf } from '../advice/measure/measure.js';
+import type { Knowledge } from '../knowledge/knowledge.js';
+import { hanging } from './hanging.js';
+import { readProposals } from './readProposals.js';
+
+/** What is of the same branches stands in one paragraph. */
+const paragraphs = (entries: Measures['entries']): readonly string[] => {
+  const texts = new Map<string, readonly string[]>();
+  entries.forEach(({ of, text, certainty, measure }, i) => {
+    const key = of[0] === 'tree' || measure === 'first' ? `tree ${i}` : of.join();
+    texts.set(key, [...(texts.get(key) ?? []), certainty === 'estimated' ? `${text.text} (Estimate.)` : text.text]);
+  });
+  return [...texts.values()].map((lines) => lines.join(' '));
+};
+
+const printMeasures = ({ species, entries, wishes }: Measures, width: number): string => {
+  const lines = (texts: readonly string[]): readonly string[] => texts.map((text) => hanging('- ', text, width));
+  return `${[colors.bold(species), ...lines(paragraphs(entries)), ...(wishes.length === 0 ? [] : ['', colors.bold('What would tell more'), ...lines(wishes.map(({ text }) => text))])].join('\n')}\n`;
+};
+
+/** `sparebud measure`: what the told structure of a tree shows, and what would tell more. */
+export const measureCommand = (knowledge: Knowledge): Command =>
+  new Command('measure')
+    .description('what the told structure of a tree shows, before any work is asked about, and what would tell more')
+    .argument('<file>', 'a YAML or JSON file with tree, its structure told, or -')
+    .option('--json', 'print as JSON')
+    .addHelpText('after', '\nExample:\n  sparebud measure docs/demo/keepers-pine.yaml')
+    .action((file: string, options: { readonly json?: true }) => {
+      const all = readProposals(file).map((written) => measuresOf(written, knowledge));
+      process.stdout.write(options.json === true ? all.map((measures) => `${JSON.stringify(measures, undefined, 2)}\n`).join('') : all.map((measures) => printMeasures(measures, Math.min(100, process.stdout.columns ?? 80))).join('\n'));
+    });
