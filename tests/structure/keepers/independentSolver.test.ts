@@ -50,8 +50,9 @@ const solved = (question: KeepersQuestion): number => {
     if ((lockedGone & bit(i)) !== 0) row([[x(i), -1]], 0);
     if ((lockedKept & bit(i)) !== 0) row([[x(i), 1]], 1);
     for (let j = 0; j < i; j++) {
-      if (pair[i]![j]! === 0) continue;
-      cost(`y${i}_${j}`, pair[i]![j]!);
+      const together = pair[i]![j]!;
+      if (together === 0) continue;
+      cost(`y${i}_${j}`, together);
       row([[`y${i}_${j}`, 1], [x(i), -1], [x(j), -1]], -1);
     }
   }
