@@ -26,9 +26,9 @@ export interface ClimateYear {
   readonly annualMeanC: number;
   /** Median frosts in season days; `none` where frost is not reliable. */
   readonly frost: { readonly last: number; readonly first: number } | 'none' | 'all-year';
-  /** Season day on which the falling day drops under 11 h; undefined where it never does. */
+  /** Season day on which the falling day drops under 11 h, by the mean of both hemispheres; undefined where it never does. */
   readonly shortDays: number | undefined;
-  /** First season day with at least 10 h of light. */
+  /** First season day with at least 10 h of light, by the same mean. */
   readonly lightReturns: number;
   readonly autumn: number;
 }
@@ -46,7 +46,11 @@ const work = (climate: Climate, minMonths: readonly number[], maxMonths: readonl
   const south = climate.latitude === undefined ? average(byYearMean.slice(90, 273)) < average(byYearMean) : climate.latitude < 0;
   const latitude = climate.latitude ?? (south ? -1 : 1) * (range < 6 ? 10 : 45);
   const start = midwinter(south);
-  const daylengthH = Array.from({ length: daysInYear }, (_, i) => daylength(referenceYearStart + ((start + i) % daysInYear), latitude));
+  const lightOf = (from: number, at: number): readonly number[] => Array.from({ length: daysInYear }, (_, i) => daylength(referenceYearStart + ((from + i) % daysInYear), at));
+  const daylengthH = lightOf(start, latitude);
+  // The earth's path puts the two equinoxes some five days apart in the seasons of the hemispheres, less than growth can be told to: both are given the mean.
+  const lightAcross = lightOf(midwinter(!south), -latitude);
+  const light = daylengthH.map((hours, i) => (hours + lightAcross[i]!) / 2);
   const minC = fromMidwinter(byYearMin, south);
   const maxC = fromMidwinter(byYearMax, south);
   const meanC = fromMidwinter(byYearMean, south);
@@ -55,8 +59,8 @@ const work = (climate: Climate, minMonths: readonly number[], maxMonths: readonl
   const modelled = frostDates(byYearMin, frostThreshold(range, dailySwingC, Math.max(...minMonths)));
   const last = climate.lastFrost !== undefined ? yearDayOfText(climate.lastFrost) : modelled.kind === 'dates' ? modelled.last : undefined;
   const first = climate.firstFrost !== undefined ? yearDayOfText(climate.firstFrost) : modelled.kind === 'dates' ? modelled.first : undefined;
-  const shortFrom = daylengthH.findIndex((hours, i) => i > 180 && hours < 11);
-  const light = daylengthH.findIndex((hours) => hours >= 10);
+  const shortFrom = light.findIndex((hours, i) => i > 180 && hours < 11);
+  const returns = light.findIndex((hours) => hours >= 10);
   return {
     south, minC, maxC, meanC,
     nightSpreadC: nightSpread(meanC),
@@ -70,7 +74,7 @@ const work = (climate: Climate, minMonths: readonly number[], maxMonths: readonl
       ? { last: seasonDayOf(last, south), first: seasonDayOf(first, south) }
       : modelled.kind === 'all-year' ? 'all-year' : 'none',
     shortDays: shortFrom < 0 ? undefined : shortFrom,
-    lightReturns: light < 0 ? 120 : light,
+    lightReturns: returns < 0 ? 120 : returns,
     autumn: autumnDate(annualMeanC),
   };
 };
