@@ -7,7 +7,7 @@ import { sharpened } from '../engine/sharpen.js';
 import { type Judgement, judgementOf } from '../engine/verdict.js';
 import { type DerivedFacts, deriveFacts } from '../facts/deriveFacts.js';
 import type { Asked, Read } from '../facts/asked.js';
-import type { Rule, Value } from '../knowledge/knowledge.js';
+import type { Rule, Value, Verdict } from '../knowledge/knowledge.js';
 import type { Day } from '../season/day.js';
 import type { Prepared } from './prepare.js';
 import { lookedAt, reaching } from './relevant.js';
@@ -27,23 +27,32 @@ export interface Judge extends TryOut {
   readonly on: (day: Day) => Promise<Judged>;
   /** Another day without its facts: days on which they fall into the same classes share the outcome, so that a year of them is cheap. */
   readonly verdictOn: (day: Day) => Promise<Outcome>;
+  /** What no other day betters: the verdict of the rules that no date can change. */
+  readonly atBest: () => Promise<Verdict>;
 }
 
 /** Judges with some facts tried out in the place of those it has. */
 export type TryOut = (tried?: ReadonlyMap<string, Value>) => Promise<Judged>;
 
-/** Facts that a date alone can change; whatever is worked out of them changes with it. */
-const dated = (id: string): boolean => id.startsWith('season.') || id.startsWith('history.') || id.startsWith('sitting.') || id === 'disease.inSeason';
+/** Facts that a date alone can change, whatever was done before; what is worked out of them changes with it. */
+const ofSeason = (id: string): boolean => id.startsWith('season.') || id === 'disease.inSeason';
+
+/** Facts that count the days since earlier work, or what was done on the same day. */
+const ofPast = (id: string): boolean => id.startsWith('history.') || id.startsWith('sitting.');
 
 /** Facts of a told structure that count what the log says of the same day. */
 const countsSitting = (id: string): boolean => id.startsWith('structure.') || id === 'wound.girthShare';
 
-/** The answer as it stands, and which facts turn on which: another day or another value is then judged by what it changes alone. */
+/** Facts that another date can change, of the tree that is asked about. */
+const datedIn = ({ tree }: Proposal): ((id: string) => boolean) => {
+  const past = (tree.log ?? []).length > 0 || tree.lastRepotted !== undefined;
+  return (id) => ofSeason(id) || (past && (ofPast(id) || (tree.structure !== undefined && countsSitting(id))));
+};
+
+/** The answer as it stands. */
 interface Standing {
   readonly facts: DerivedFacts;
   readonly fired: ReadonlyMap<Residual<Rule>, Fired<Rule>>;
-  /** For each fact, all that were worked out of it, itself among them. */
-  readonly outOf: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
 /** Which facts something changes, the rules that look at them, and the answers of those that do not. */
@@ -63,6 +72,10 @@ export const judgeOf = (prepared: Prepared, rules: readonly Residual<Rule>[], ig
   const stand = async (): Promise<Standing> => {
     const facts = deriveFacts(prepared.asked);
     const fired = new Map((await evaluate(asked, facts.read)).map((each) => [each.residual, each]));
+    return { facts, fired };
+  };
+  /** For each fact, all that were worked out of it, itself among them: another day or another value is judged by what it changes alone. */
+  const outOfEach = (facts: DerivedFacts): ReadonlyMap<string, ReadonlySet<string>> => {
     const outOf = new Map<string, Set<string>>();
     for (const id of reaching(lookedAt(asked), facts)) {
       for (const input of reaching([id], facts)) {
@@ -70,18 +83,20 @@ export const judgeOf = (prepared: Prepared, rules: readonly Residual<Rule>[], ig
         outOf.set(input, out.add(id));
       }
     }
-    return { facts, fired, outOf };
+    return outOf;
   };
   let standing: Promise<Standing> | undefined;
+  let outOf: ReadonlyMap<string, ReadonlySet<string>> | undefined;
   const split = new Map<string, Split>();
   const days = new Map<string, Outcome>();
   let cuts: readonly Buckets[] | undefined;
   /* Rules that look at nothing that changes keep the answer they gave. */
   const splitBy = async (key: string, changes: (id: string) => boolean): Promise<Split> => {
     standing ??= stand();
-    const { facts, fired, outOf } = await standing;
+    const { facts, fired } = await standing;
     let parts = split.get(key);
     if (parts === undefined) {
+      outOf ??= outOfEach(facts);
       const changed = new Set([...outOf].flatMap(([id, out]) => (changes(id) ? [...out] : [])));
       const moves = (residual: Residual<Rule>): boolean => residual.table?.buckets.some((buckets) => changed.has(buckets.fact)) === true;
       parts = { facts, changed, moving: asked.filter(moves), still: asked.filter((residual) => !moves(residual)).flatMap((residual) => fired.get(residual) ?? []) };
@@ -100,7 +115,7 @@ export const judgeOf = (prepared: Prepared, rules: readonly Residual<Rule>[], ig
     const { facts, fired } = await standing;
     return await judged([...fired.values()], facts);
   };
-  const byDay = prepared.asked.structure === undefined ? dated : (id: string): boolean => dated(id) || countsSitting(id);
+  const byDay = datedIn(prepared.asked.proposal);
   const verdictOn = async (day: Day): Promise<Outcome> => {
     const { facts: base, changed, moving, still } = await splitBy('day', byDay);
     cuts ??= cutsOf(moving.map(({ table }) => table!));
@@ -113,5 +128,6 @@ export const judgeOf = (prepared: Prepared, rules: readonly Residual<Rule>[], ig
     }
     return outcome;
   };
-  return Object.assign(judge, { on: async (day: Day) => await changing(await splitBy('day', byDay), prepared.on(day)), verdictOn });
+  const atBest = async (): Promise<Verdict> => judgementOf((await splitBy('day', byDay)).still).range[0];
+  return Object.assign(judge, { on: async (day: Day) => await changing(await splitBy('day', byDay), prepared.on(day)), verdictOn, atBest });
 };

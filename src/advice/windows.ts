@@ -31,6 +31,7 @@ const runs = (verdicts: readonly Verdict[], from: Day): readonly { readonly verd
 export const windowsOf = async (judged: Judged, judge: Judge, prepared: Prepared): Promise<readonly Window[]> => {
   const { day, proposal, climate } = prepared.asked;
   if (day === undefined || (judged.verdict === 'allowed' && judged.settled)) return [];
+  if (severity(await judge.atBest()) >= severity(judged.verdict)) return [];
   const first = day + 1;
   const verdicts: Verdict[] = [];
   for (let ahead = 0; ahead < daysAhead; ahead++) {

@@ -46,11 +46,10 @@ const work = (climate: Climate, minMonths: readonly number[], maxMonths: readonl
   const south = climate.latitude === undefined ? average(byYearMean.slice(90, 273)) < average(byYearMean) : climate.latitude < 0;
   const latitude = climate.latitude ?? (south ? -1 : 1) * (range < 6 ? 10 : 45);
   const start = midwinter(south);
-  const lightOf = (from: number, at: number): readonly number[] => Array.from({ length: daysInYear }, (_, i) => daylength(referenceYearStart + ((from + i) % daysInYear), at));
-  const daylengthH = lightOf(start, latitude);
+  const lightOn = (from: number, at: number, i: number): number => daylength(referenceYearStart + ((from + i) % daysInYear), at);
+  const daylengthH = Array.from({ length: daysInYear }, (_, i) => lightOn(start, latitude, i));
   // The earth's path puts the two equinoxes some five days apart in the seasons of the hemispheres, less than growth can be told to: both are given the mean.
-  const lightAcross = lightOf(midwinter(!south), -latitude);
-  const light = daylengthH.map((hours, i) => (hours + lightAcross[i]!) / 2);
+  const meanLight = (i: number): number => (daylengthH[i]! + lightOn(midwinter(!south), -latitude, i)) / 2;
   const minC = fromMidwinter(byYearMin, south);
   const maxC = fromMidwinter(byYearMax, south);
   const meanC = fromMidwinter(byYearMean, south);
@@ -59,8 +58,8 @@ const work = (climate: Climate, minMonths: readonly number[], maxMonths: readonl
   const modelled = frostDates(byYearMin, frostThreshold(range, dailySwingC, Math.max(...minMonths)));
   const last = climate.lastFrost !== undefined ? yearDayOfText(climate.lastFrost) : modelled.kind === 'dates' ? modelled.last : undefined;
   const first = climate.firstFrost !== undefined ? yearDayOfText(climate.firstFrost) : modelled.kind === 'dates' ? modelled.first : undefined;
-  const shortFrom = light.findIndex((hours, i) => i > 180 && hours < 11);
-  const returns = light.findIndex((hours) => hours >= 10);
+  const shortFrom = daylengthH.findIndex((_, i) => i > 180 && meanLight(i) < 11);
+  const returns = daylengthH.findIndex((_, i) => meanLight(i) >= 10);
   return {
     south, minC, maxC, meanC,
     nightSpreadC: nightSpread(meanC),

@@ -13,9 +13,9 @@ export interface SeasonOfDay {
 
 export type KeptSeasons = (climate: Climate, traits: SeasonTraits, aroundDay: Day, sightings: readonly Sighting[], standing: Standing) => SeasonOfDay;
 
-/** A page of trees, each with more than a year of days. */
-const mostCalendars = 48;
-const mostDays = 900;
+/** A collection of trees, each with the fourteen months that are looked ahead: some 60 MB where every one is full. */
+const mostCalendars = 200;
+const mostDays = 450;
 
 /**
  * Calendars that are remembered, the one asked for longest ago forgotten first.

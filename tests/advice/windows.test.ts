@@ -146,8 +146,8 @@ describe('windows of any proposal', () => {
 
 describe('windows of an invented judge', () => {
   const today = dayOf('2026-01-01');
-  const windowsBy = async (judged: Pick<Judged, 'verdict' | 'settled'>, on: (ahead: number) => Pick<Judged, 'verdict' | 'range'>): Promise<readonly Window[]> =>
-    await windowsOf(judged as Judged, { verdictOn: async (day: number) => on(day - today) } as unknown as Judge, { asked: { day: today, proposal: { tree: {} }, climate: { plusMinusDays: 12 } }, on: () => ({ season: () => undefined }) } as unknown as Prepared);
+  const windowsBy = async (judged: Pick<Judged, 'verdict' | 'settled'>, on: (ahead: number) => Pick<Judged, 'verdict' | 'range'>, atBest: Verdict = 'allowed'): Promise<readonly Window[]> =>
+    await windowsOf(judged as Judged, { verdictOn: async (day: number) => on(day - today), atBest: async () => atBest } as unknown as Judge, { asked: { day: today, proposal: { tree: {} }, climate: { plusMinusDays: 12 } }, on: () => ({ season: () => undefined }) } as unknown as Prepared);
   const plain = (verdict: Verdict): Pick<Judged, 'verdict' | 'range'> => ({ verdict, range: [verdict, verdict] });
 
   it('are the four that are best and soonest, of however many there are', async () => {
@@ -162,6 +162,11 @@ describe('windows of an invented judge', () => {
     expect(await windowsBy({ verdict: 'advise-against', settled: true }, () => open)).toEqual([]);
     expect(await windowsBy({ verdict: 'risky', settled: false }, () => plain('risky'))).toEqual([]);
     expect(await windowsBy({ verdict: 'allowed', settled: true }, () => plain('allowed'))).toEqual([]);
+  });
+
+  it('are not looked for where what no date changes is as bad as today', async () => {
+    expect(await windowsBy({ verdict: 'risky', settled: true }, () => expect.fail('a day was asked'), 'risky')).toEqual([]);
+    expect(await windowsBy({ verdict: 'advise-against', settled: true }, () => plain('risky'), 'risky')).toHaveLength(1);
   });
 
   it('reach fourteen months ahead and no farther', async () => {
