@@ -3,6 +3,7 @@ import { severity } from '../engine/verdict.js';
 import type { Rule, Value, Verdict } from '../knowledge/knowledge.js';
 import { seasonCalendar, type Phase } from '../season/calendar.js';
 import { type Day, dayOf, isoOf } from '../season/day.js';
+import { winterChill } from '../season/chillByDay.js';
 import { daylength } from '../season/daylength.js';
 import { frostOfYear } from '../season/frostOfYear.js';
 import { speciesLabel } from './findings.js';
@@ -37,6 +38,8 @@ export interface Year {
   readonly frost: { readonly reliable: boolean; readonly last?: string; readonly first?: string; readonly lastOneInTen?: string; readonly firstOneInTen?: string; readonly lastAtRim?: string; readonly firstAtRim?: string };
   /** Hours of daylight on the first day of each month, where the latitude is known. */
   readonly daylengthH: readonly { readonly date: string; readonly hours: number }[];
+  /** Dynamic chill portions of an ordinary winter, for a tree that sleeps through it, where temperatures are measured or told. */
+  readonly chillPortions?: number;
   readonly operations: readonly { readonly op: string; readonly operation: Readonly<Record<string, Value>>; readonly label: string; readonly runs: readonly YearRun[] }[];
   readonly where: Message;
   readonly notices: readonly Message[];
@@ -92,6 +95,9 @@ export const yearOf = async (
   const frost = Object.fromEntries(Object.entries(frostOfYear(calendar)).map(([name, day]) => [name, typeof day === 'number' ? isoOf(day) : day])) as unknown as Year['frost'];
   const seasons = Array.from({ length: days }, (_, i) => first.prepared.on(start + i).season(undefined, standing));
   const phases = runsOf(seasons, start, (a, b) => a?.phase === b?.phase).flatMap(({ of, ...run }) => (of?.phase === undefined ? [] : [{ phase: of.phase as Phase, plusMinusDays: Math.round(of.plusMinusDays), ...run }]));
+  /* Only trees that sleep through winter need it, and two frost dates or a latitude do not tell it. */
+  const sleeps = calendar.traits.model === 'deciduous' || calendar.traits.model === 'evergreen';
+  const chill = sleeps && (climate.quality === 'station' || climate.quality === 'normals') ? winterChill(climate) : undefined;
   const months = Array.from({ length: days }, (_, i) => start + i).filter((day) => isoOf(day).endsWith('-01'));
   const rows: Year['operations'][number][] = [];
   for (const operation of asked(first, question.operations)) {
@@ -111,6 +117,7 @@ export const yearOf = async (
     phases,
     frost,
     daylengthH: climate.latitude === undefined ? [] : months.map((day) => ({ date: isoOf(day), hours: Math.round(daylength(day, climate.latitude!) * 10) / 10 })),
+    ...(chill === undefined ? {} : { chillPortions: Math.round(chill) }),
     operations: rows,
     where: whereText(climate, knowledge),
     notices: notes.map((note) => message(knowledge, `notice.${note}`)),

@@ -1,9 +1,13 @@
 import { createReadStream } from 'node:fs';
-import { Command } from 'commander';
+import { Command, InvalidArgumentError, Option } from 'commander';
 import type { Advisor } from '../advisor.js';
 import { SparebudError } from '../knowledge/error.js';
-import { answerLines } from './answerLines.js';
+import type { Assessment } from '../contract/types.generated.js';
 import { failOnOption, meets } from './failOn.js';
+import { onThisThread, onThreads } from './lines/answerers.js';
+import { answerLines } from './lines/answerLines.js';
+import { fieldsOf } from './lines/fieldsOf.js';
+import { rateOn } from './lines/rate.js';
 import { printAssessment } from './printAssessment.js';
 import { printIssue } from './printIssue.js';
 import { addProposalFlags, setAt, withFlags } from './proposalFlags.js';
@@ -13,9 +17,17 @@ import { today } from './today.js';
 interface AskOptions {
   readonly json?: true;
   readonly lines?: true;
+  readonly fields?: readonly (keyof Assessment)[];
+  readonly jobs: number;
   readonly full?: true;
   readonly failOn?: string;
 }
+
+const jobsOf = (written: string): number => {
+  const jobs = Number(written);
+  if (!Number.isInteger(jobs) || jobs < 1 || jobs > 64) throw new InvalidArgumentError('a whole number from 1 to 64');
+  return jobs;
+};
 
 const dateOf = (proposal: unknown): unknown => (proposal as { readonly date?: unknown } | null)?.date;
 
@@ -30,6 +42,8 @@ export const askCommand = (advisor: Advisor): Command => {
     .option('--species <name>', 'the species')
     .option('--json', 'print assessments as JSON')
     .option('--lines', 'read one JSON proposal a line, write one assessment a line')
+    .addOption(new Option('--fields <list>', 'with --lines: write only these members, such as verdict,range').argParser(fieldsOf))
+    .addOption(new Option('--jobs <number>', 'with --lines: answer on so many threads').argParser(jobsOf).default(1))
     .option('--full', 'print every finding and follow-up')
     .addOption(failOnOption());
   addProposalFlags(command, knowledge)
@@ -39,7 +53,12 @@ export const askCommand = (advisor: Advisor): Command => {
       let met = false;
       if (options.lines === true) {
         const input = what === undefined || what === '-' ? process.stdin : createReadStream(what);
-        const answered = await answerLines(advisor, input, process.stdout, (assessment) => { met ||= meets(options.failOn, assessment); });
+        const threads = options.jobs === 1 ? undefined : onThreads(options.jobs);
+        const rate = rateOn(process.stderr);
+        const answered = await answerLines(threads ?? onThisThread(advisor), options, input, process.stdout, rate.progress);
+        await threads?.close();
+        rate.end(answered.asked, answered.failed);
+        met = answered.met;
         failed = answered.failed > 0;
       } else {
         const fromFile = what !== undefined && isFile(what);

@@ -36,6 +36,7 @@ export const printYear = (year: Year, knowledge: Knowledge, width: number): stri
   const { frost } = year;
   out.push(!frost.reliable ? 'no frost to be relied on' : frost.last === undefined ? 'frost all year' : `frost: last ${frost.last.slice(5)} (one year in ten after ${frost.lastOneInTen?.slice(5) ?? '?'}), first ${frost.first?.slice(5) ?? '?'} (one in ten before ${frost.firstOneInTen?.slice(5) ?? '?'}); at a pot’s rim until ${frost.lastAtRim?.slice(5) ?? '?'}, from ${frost.firstAtRim?.slice(5) ?? '?'}`);
   if (year.daylengthH.length > 0) out.push(`daylight, first of each month: ${year.daylengthH.map(({ hours }) => hours.toFixed(1)).join(' ')} h`);
+  if (year.chillPortions !== undefined) out.push(`chill of an ordinary winter: ${year.chillPortions} portions (Dynamic Model)`);
   for (const notice of year.notices) out.push(`i ${notice.text}`);
   return `${out.join('\n')}\n`;
 };

@@ -1,11 +1,9 @@
 import type { Calendar } from './calendar.js';
-import { chillByDay, isChillSeason } from './chillByDay.js';
 import type { Day } from './day.js';
 import { isoOf } from './day.js';
-import { estimate, known } from './range.js';
 import type { Range, SeasonOn } from './seasonShape.js';
 
-type Air = Pick<SeasonOn, 'nightC' | 'coldNightC' | 'dayC' | 'winterLowC' | 'chillPortions'>;
+type Air = Pick<SeasonOn, 'nightC' | 'coldNightC' | 'dayC' | 'winterLowC'>;
 
 /** Where frost dates are told it freezes every winter, and somewhat lower than a first white morning, C. */
 const frostyC = -2;
@@ -31,14 +29,10 @@ export const airOn = (calendar: Calendar, day: Day, seasonDay: number, sure: boo
   const reading = calendar.climate.daily?.find((one) => one.date === date);
   const nightC = reading?.minC ?? place.minC[seasonDay] ?? 0;
   const dayC = reading?.maxC ?? place.maxC[seasonDay] ?? 0;
-  // Only trees that sleep through winter need chill; working it out is the dearest part of a year.
-  const sleeps = calendar.traits.model === 'deciduous' || calendar.traits.model === 'evergreen';
-  const portions = sleeps && isChillSeason(seasonDay) ? chillByDay(calendar.climate)[seasonDay] : undefined;
   return {
     nightC: degrees(nightC, reading ? 0 : rough),
     coldNightC: degrees(reading ? nightC : nightC - 1.3 * (place.nightSpreadC[seasonDay] ?? 0), reading ? 0 : rough),
     dayC: degrees(dayC, reading ? 0 : rough),
     winterLowC,
-    ...(portions === undefined ? {} : { chillPortions: sure ? known(portions, 10, 200) : estimate(portions, 0, 200) }),
   };
 };

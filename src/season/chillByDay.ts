@@ -12,11 +12,9 @@ const begins = 283;
 const ends = 99;
 
 /** Whether chill is counted on a season day. */
-export const isChillSeason = (seasonDay: number): boolean => seasonDay <= ends || seasonDay >= begins;
+const isChillSeason = (seasonDay: number): boolean => seasonDay <= ends || seasonDay >= begins;
 
 const replicates = 8;
-
-const kept = new WeakMap<Climate, readonly (number | undefined)[]>();
 
 /**
  * Dynamic chill portions since autumn, by season day; undefined outside the chilling season.
@@ -26,8 +24,6 @@ const kept = new WeakMap<Climate, readonly (number | undefined)[]>();
  * @param climate as `climateOf` gave it
  */
 export const chillByDay = (climate: Climate): readonly (number | undefined)[] => {
-  const before = kept.get(climate);
-  if (before !== undefined) return before;
   const place = climateYear(climate);
   const length = daysInYear - begins + ends + 1;
   const sums = new Array<number>(length).fill(0);
@@ -46,8 +42,9 @@ export const chillByDay = (climate: Climate): readonly (number | undefined)[] =>
       }
     }
   }
-  const bySeasonDay = Array.from({ length: daysInYear }, (_, season) =>
+  return Array.from({ length: daysInYear }, (_, season) =>
     place === undefined || !isChillSeason(season) ? undefined : sums[(season - begins + daysInYear) % daysInYear]);
-  kept.set(climate, bySeasonDay);
-  return bySeasonDay;
 };
+
+/** Dynamic chill portions that an ordinary winter brings, 1 October to 31 March or the half year across; undefined where no temperatures are told. */
+export const winterChill = (climate: Climate): number | undefined => chillByDay(climate)[ends];

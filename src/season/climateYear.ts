@@ -36,6 +36,17 @@ export interface ClimateYear {
 /** 2023, a year without a leap day: daylength of a date changes by seconds from year to year. */
 const referenceYearStart = 19_358;
 
+/** Every fifth day by the sun, and straight lines between: within half a minute outside the polar circles, and a fifth of the work. */
+const lightStep = 5;
+
+const lightOfYear = (start: number, latitude: number): readonly number[] => {
+  const sunlit = Array.from({ length: daysInYear / lightStep }, (_, i) => daylength(referenceYearStart + ((start + i * lightStep) % daysInYear), latitude));
+  return Array.from({ length: daysInYear }, (_, i) => {
+    const [before, after] = [sunlit[Math.floor(i / lightStep)]!, sunlit[(Math.floor(i / lightStep) + 1) % sunlit.length]!];
+    return before + ((after - before) * (i % lightStep)) / lightStep;
+  });
+};
+
 const work = (climate: Climate, minMonths: readonly number[], maxMonths: readonly number[]): ClimateYear => {
   const byYearMin = smoothYear(minMonths);
   const byYearMax = smoothYear(maxMonths);
@@ -46,10 +57,10 @@ const work = (climate: Climate, minMonths: readonly number[], maxMonths: readonl
   const south = climate.latitude === undefined ? average(byYearMean.slice(90, 273)) < average(byYearMean) : climate.latitude < 0;
   const latitude = climate.latitude ?? (south ? -1 : 1) * (range < 6 ? 10 : 45);
   const start = midwinter(south);
-  const lightOn = (from: number, at: number, i: number): number => daylength(referenceYearStart + ((from + i) % daysInYear), at);
-  const daylengthH = Array.from({ length: daysInYear }, (_, i) => lightOn(start, latitude, i));
+  const daylengthH = lightOfYear(start, latitude);
   // The earth's path puts the two equinoxes some five days apart in the seasons of the hemispheres, less than growth can be told to: both are given the mean.
-  const meanLight = (i: number): number => (daylengthH[i]! + lightOn(midwinter(!south), -latitude, i)) / 2;
+  const across = lightOfYear(midwinter(!south), -latitude);
+  const light = daylengthH.map((hours, i) => (hours + across[i]!) / 2);
   const minC = fromMidwinter(byYearMin, south);
   const maxC = fromMidwinter(byYearMax, south);
   const meanC = fromMidwinter(byYearMean, south);
@@ -58,8 +69,8 @@ const work = (climate: Climate, minMonths: readonly number[], maxMonths: readonl
   const modelled = frostDates(byYearMin, frostThreshold(range, dailySwingC, Math.max(...minMonths)));
   const last = climate.lastFrost !== undefined ? yearDayOfText(climate.lastFrost) : modelled.kind === 'dates' ? modelled.last : undefined;
   const first = climate.firstFrost !== undefined ? yearDayOfText(climate.firstFrost) : modelled.kind === 'dates' ? modelled.first : undefined;
-  const shortFrom = daylengthH.findIndex((_, i) => i > 180 && meanLight(i) < 11);
-  const returns = daylengthH.findIndex((_, i) => meanLight(i) >= 10);
+  const shortFrom = light.findIndex((hours, i) => i > 180 && hours < 11);
+  const returns = light.findIndex((hours) => hours >= 10);
   return {
     south, minC, maxC, meanC,
     nightSpreadC: nightSpread(meanC),

@@ -31,8 +31,6 @@ export interface SeasonOn {
   readonly dayLengthH?: number;
   /** Usual lowest of the year, C. */
   readonly winterLowC?: Range;
-  /** Dynamic portions since autumn. */
-  readonly chillPortions?: Range;
   /** In leaf before the frosts are over. */
   readonly awakeEarly?: boolean;
   readonly plusMinusDays: number;

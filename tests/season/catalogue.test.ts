@@ -40,7 +40,7 @@ const edges: readonly Where[] = [
 ];
 
 const counted = ['growingDaysLeft', 'rootDaysLeft', 'daysToBudSwell', 'daysSinceLeafOut', 'daysToLastFrost', 'daysToFirstFrost'] as const;
-const measured = ['nightC', 'coldNightC', 'dayC', 'winterLowC', 'chillPortions'] as const;
+const measured = ['nightC', 'coldNightC', 'dayC', 'winterLowC'] as const;
 
 /** What is wrong with a day's season, in words; plain comparisons, for hundreds of thousands of days are looked at. */
 const wrongWith = (on: SeasonOn, model: SeasonTraits['model'], refused: boolean): readonly string[] => {

@@ -16,6 +16,7 @@ export const yearSchema = (): Schema =>
       phases: listOf(closed({ ...run, phase: text(), plusMinusDays: { type: 'number', minimum: 0 } }, ['from', 'to', 'phase', 'plusMinusDays'])),
       frost: closed({ reliable: { type: 'boolean' }, last: dated, first: dated, lastOneInTen: dated, firstOneInTen: dated, lastAtRim: dated, firstAtRim: dated }, ['reliable']),
       daylengthH: listOf(closed({ date: dated, hours: { type: 'number', minimum: 0, maximum: 24 } }, ['date', 'hours'])),
+      chillPortions: { type: 'integer', minimum: 0, description: 'what an ordinary winter brings, by the Dynamic Model; only where monthly temperatures are told or measured' },
       operations: listOf(closed(
         { op: text(), operation: { type: 'object', required: ['op'] }, label: text(), runs: listOf(closed({ ...run, verdict, settled: { type: 'boolean' }, because: message }, ['from', 'to', 'verdict', 'settled']), 1) },
         ['op', 'operation', 'label', 'runs'],
