@@ -9,9 +9,11 @@ import { type Judgement, judgementOf, ranged, severity } from './verdict.js';
 /** More combinations than this are not gone through: the range then stays as wide as each rule for itself allows. */
 const mostCombinations = 1024;
 
-/** Every combination of one value from each list. */
-const combinations = <Item>(lists: readonly (readonly Item[])[]): readonly (readonly Item[])[] =>
-  lists.reduce<readonly (readonly Item[])[]>((rows, list) => rows.flatMap((row) => list.map((item) => [...row, item])), [[]]);
+/** Every combination of one value from each list, one after the other. */
+function* combinations<Item>([first, ...rest]: readonly (readonly Item[])[]): Generator<readonly Item[]> {
+  if (first === undefined) yield [];
+  else for (const row of combinations(rest)) for (const item of first) yield [item, ...row];
+}
 
 /**
  * The range sharpened: the rules that might fire are looked at together, over all that the unknown facts could still be.
@@ -37,6 +39,8 @@ export const sharpened = async (judgement: Judgement, fired: readonly Fired<Rule
     const now = judgementOf([...settled, ...(await evaluate(open.map(({ residual }) => residual), (id) => told.get(id) ?? read(id)))]);
     if (severity(now.range[0]) < severity(best)) best = now.range[0];
     if (severity(now.range[1]) > severity(worst)) worst = now.range[1];
+    /* Both ends are really met: nothing is left to sharpen. */
+    if (best === judgement.range[0] && worst === judgement.range[1]) return judgement;
   }
   return ranged(best, worst);
 };
