@@ -7,7 +7,7 @@ import { severity } from '../../src/engine/verdict.js';
 import { dayOf, isoOf } from '../../src/season/day.js';
 import type { SourceWord, Verdict } from '../../src/knowledge/knowledge.js';
 import { knownCases } from '../cases/knownCases.js';
-import { cases } from '../laws/cases.js';
+import { cases, patience } from '../laws/cases.js';
 import { onAnotherDay } from '../laws/onAnotherDay.js';
 import { judgeWith } from '../laws/judged.js';
 import { plausibleProposal } from '../laws/plausibleProposal.js';
@@ -140,11 +140,11 @@ describe('whatever is asked', () => {
   test('of any tree: all that the answer states holds when it is asked again', async () => {
     await fc.assert(fc.asyncProperty(proposals, holds), { numRuns: cases(2000) });
     for (const what of ['questions', 'answers', 'otherwise', 'alternatives', 'changes', 'windows', 'findings', 'after']) expect(met.get(what) ?? 0, what).toBeGreaterThan(100);
-  }, 900_000);
+  }, patience(900_000));
 
   test('in the known cases: all that the answer states holds when it is asked again', async () => {
     for (const { id, proposal } of knownCases) await holds(proposal).catch((cause: unknown) => { throw new Error(`${id}: ${(cause as Error).message}`, { cause }); });
-  }, 300_000);
+  }, patience(300_000));
 });
 
 describe('what follows work', () => {
@@ -246,5 +246,5 @@ describe('sources that disagree', () => {
       }
     }
     expect(said).toBeGreaterThan(0);
-  }, 120_000);
+  }, patience(120_000));
 });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { mergePatch } from '../../src/advice/mergePatch.js';
-import { cases } from '../laws/cases.js';
+import { cases, patience } from '../laws/cases.js';
 import { dateArbitrary, operationArbitrary, plausibleProposal } from '../laws/plausibleProposal.js';
 import { advisor, shipped, stations } from '../shipped.js';
 
@@ -56,5 +56,5 @@ describe('ways side by side', () => {
       if (why.id === 'compare.tied') expect(best).toHaveLength(answered.length);
       if (why.id === 'compare.verdict') expect(answered.some(({ verdict }) => severity.indexOf(verdict!) > mildest)).toBe(true);
     }), { numRuns: cases(60) });
-  }, 600_000);
+  }, patience(600_000));
 });

@@ -9,7 +9,7 @@ import { severity } from '../../src/engine/verdict.js';
 import type { Verdict } from '../../src/knowledge/knowledge.js';
 import { dayOf, isoOf } from '../../src/season/day.js';
 import { knownCases } from '../cases/knownCases.js';
-import { cases } from '../laws/cases.js';
+import { cases, patience } from '../laws/cases.js';
 import { onAnotherDay } from '../laws/onAnotherDay.js';
 import { dateArbitrary, plausibleProposal, whereArbitrary } from '../laws/plausibleProposal.js';
 import { advisor, shipped, stations } from '../shipped.js';
@@ -60,7 +60,7 @@ describe('windows of the known cases', () => {
     }
     expect(faults).toEqual([]);
     expect(dated.length).toBeGreaterThan(50);
-  }, 120_000);
+  }, patience(120_000));
 
   it('are four at most, better than today, the best first and then the soonest, apart from each other and within fourteen months', async () => {
     let seen = 0;
@@ -82,7 +82,7 @@ describe('windows of the known cases', () => {
       });
     }
     expect(seen).toBeGreaterThan(20);
-  }, 120_000);
+  }, patience(120_000));
 
   it('are none where no day is told or the work is plainly allowed', async () => {
     for (const { proposal } of knownCases.slice(0, 12)) {
@@ -93,7 +93,7 @@ describe('windows of the known cases', () => {
       const answer = await advisor.assess(proposal);
       if (answer.verdict === 'allowed' && answer.settled) expect(answer.windows, id).toEqual([]);
     }
-  }, 120_000);
+  }, patience(120_000));
 });
 
 /** Strong trees and work in its usual way: for these most often a better day comes. */
@@ -115,7 +115,7 @@ describe('windows of any proposal', () => {
       }),
       { numRuns: cases(2000) },
     );
-  }, 600_000);
+  }, patience(600_000));
 
   it('take what the tree shows today as the start of its year: told early, the better days come early, and as they would to one who wrote it down', async () => {
     let moved = 0;

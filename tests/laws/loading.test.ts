@@ -7,7 +7,7 @@ import { readKnowledge, readParts } from '../../src/knowledge/read/readKnowledge
 import { readYaml } from '../../src/knowledge/read/readYaml.js';
 import { vet } from '../../src/upkeep/vet.js';
 import { tinyFiles, removeTinyFolders, tinyFolder } from '../knowledge/tinyFolder.js';
-import { cases } from './cases.js';
+import { cases, patience } from './cases.js';
 
 afterAll(removeTinyFolders);
 
@@ -41,13 +41,13 @@ const loaded = async (path: string, bytes: Uint8Array | string): Promise<void> =
 
 test('any bytes in the place of any file load, or are faults with a file, a line and a column', async () => {
   await fc.assert(fc.asyncProperty(fc.constantFrom(...paths), fc.uint8Array({ maxLength: 60 }), loaded), { numRuns: cases(150) });
-}, 300_000);
+}, patience(300_000));
 
 const yamlish = fc.array(fc.constantFrom('a', 'when', 'traits', ': ', ':', '- ', '\n', '\n  ', '{', '}', '[', ']', ',', '"', "'", '#', '&a ', '*a', '!!set ', '!!binary ', '? ', '|', '>', '---\n', '...\n', '%YAML 1.1\n', '\t', '~', 'null', '1e999', '.nan', '-.inf', '0x1f', 'yes', '2024-01-01', '<<: ', '__proto__: ', '\u0000', '\u2028', 'é'), { maxLength: 30 }).map((parts) => parts.join(''));
 
 test('any text that looks like YAML loads, or is a fault', async () => {
   await fc.assert(fc.asyncProperty(fc.constantFrom(...paths), yamlish, loaded), { numRuns: cases(250) });
-}, 300_000);
+}, patience(300_000));
 
 test('a file with one piece cut out, doubled or changed loads, or is a fault', async () => {
   const mutated = fc.constantFrom(...paths).chain((path) => {
@@ -56,7 +56,7 @@ test('a file with one piece cut out, doubled or changed loads, or is a fault', a
       .map(([at, length, put, doubled]): [string, string] => [path, doubled ? text.slice(0, at + length) + text.slice(at) : text.slice(0, at) + put + text.slice(at + length)]);
   });
   await fc.assert(fc.asyncProperty(mutated, async ([path, text]) => await loaded(path, text)), { numRuns: cases(400) });
-}, 300_000);
+}, patience(300_000));
 
 test('a file with one value changed to any JSON loads, or is a fault', async () => {
   const changed = fc.constantFrom(...paths).chain((path) => {
@@ -72,7 +72,7 @@ test('a file with one value changed to any JSON loads, or is a fault', async () 
     return fc.tuple(fc.constantFrom(...places), fc.jsonValue({ maxDepth: 2 })).map(([at, value]): [string, string] => [path, JSON.stringify(put(data, at, value)) ?? 'null']);
   });
   await fc.assert(fc.asyncProperty(changed, async ([path, text]) => await loaded(path, text)), { numRuns: cases(600) });
-}, 300_000);
+}, patience(300_000));
 
 test('reading YAML never throws, whatever the text', () => {
   fc.assert(fc.property(fc.oneof(yamlish, fc.string({ unit: 'binary' }), fc.string()), (text) => {

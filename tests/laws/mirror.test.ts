@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import type { Proposal } from '../../src/contract/types.generated.js';
 import { dayOf, isoOf } from '../../src/season/day.js';
 import { shipped, stations } from '../shipped.js';
-import { cases } from './cases.js';
+import { cases, patience } from './cases.js';
 import { judgeWith } from './judged.js';
 import { plausibleProposal } from './plausibleProposal.js';
 
@@ -68,4 +68,4 @@ test('a tree on the other side of the equator, half a year later, gets the same 
     }),
     { numRuns: cases(2000), examples: onceBroken.map((proposal) => [proposal]) },
   );
-}, 1_800_000);
+}, patience(1_800_000));

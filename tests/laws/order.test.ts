@@ -4,7 +4,7 @@ import { createAdvisor } from '../../src/advisor.js';
 import { flatten } from '../../src/knowledge/flatten.js';
 import type { Parts, WrittenSpecies } from '../../src/knowledge/parts.js';
 import { advisor, shipped, shippedParts, stations } from '../shipped.js';
-import { cases } from './cases.js';
+import { cases, patience } from './cases.js';
 import { plausibleProposal } from './plausibleProposal.js';
 
 /* Law 1: shuffling rules, facts or files never changes an assessment, byte for byte. */
@@ -58,7 +58,7 @@ test('the order of rules, species, traits and words never changes an assessment'
     }),
     { numRuns: cases(2000) },
   );
-}, 600_000);
+}, patience(600_000));
 
 test('knowledge read in another order has the same name and hash', () => {
   for (const seed of [5, 77]) expect(flatten(shuffledParts(shippedParts, seed)).hash).toBe(shipped.hash);
@@ -72,7 +72,7 @@ test('an advisor that has answered other questions before, and one that has not 
   const backward: string[] = [];
   for (const proposal of [...proposals].reverse()) backward.unshift(JSON.stringify(await fresh.assess(proposal)));
   expect(backward).toEqual(forward);
-}, 600_000);
+}, patience(600_000));
 
 const reordered = (value: unknown, shuffle: ReturnType<typeof shuffler>): unknown => {
   if (Array.isArray(value)) return value.map((member) => reordered(member, shuffle));
@@ -100,4 +100,4 @@ test('the order in which a proposal tells its facts changes nothing but its own 
     }),
     { numRuns: cases(300) },
   );
-}, 600_000);
+}, patience(600_000));

@@ -4,7 +4,7 @@ import type { Proposal } from '../../src/contract/types.generated.js';
 import { severity } from '../../src/engine/verdict.js';
 import type { FactWord, Value } from '../../src/knowledge/knowledge.js';
 import { shipped, stations } from '../shipped.js';
-import { cases } from './cases.js';
+import { cases, patience } from './cases.js';
 import { judgeWith } from './judged.js';
 import { plausibleProposal, valueArbitrary } from './plausibleProposal.js';
 
@@ -60,4 +60,4 @@ test.each(told.map((each): [string, Told] => [`${each.word.id} made worse never 
     }),
     { numRuns: cases(each.under === 'tree' ? 400 : 150) },
   );
-}, 600_000);
+}, patience(600_000));

@@ -9,7 +9,7 @@ import { lookedAt, reaching } from '../../src/advice/relevant.js';
 import { dayOf, isoOf } from '../../src/season/day.js';
 import type { Value } from '../../src/knowledge/knowledge.js';
 import { shipped, stations } from '../shipped.js';
-import { cases } from './cases.js';
+import { cases, patience } from './cases.js';
 import { judgeWith } from './judged.js';
 import { plausibleProposal, valueArbitrary, whereArbitrary } from './plausibleProposal.js';
 
@@ -94,7 +94,7 @@ test('whatever an unknown fact turns out to be, the verdict lies in the stated r
     }),
     { numRuns: cases(2000) },
   );
-}, 1_800_000);
+}, patience(1_800_000));
 
 test('a settled verdict has one end, and an unsettled one has two', async () => {
   await fc.assert(
@@ -106,4 +106,4 @@ test('a settled verdict has one end, and an unsettled one has two', async () => 
     }),
     { numRuns: cases(2000) },
   );
-}, 600_000);
+}, patience(600_000));
