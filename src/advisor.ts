@@ -22,6 +22,7 @@ import type { Judgement } from './engine/verdict.js';
 import { SparebudError } from './knowledge/error.js';
 import { findSpecies, type Found } from './knowledge/findSpecies.js';
 import type { Knowledge, Verdict } from './knowledge/knowledge.js';
+import { type OperationForm, operationForms } from './knowledge/operationForms.js';
 import type { Station } from './season/station.js';
 
 export interface AdvisorOptions {
@@ -97,6 +98,8 @@ export interface Advisor {
    * @example const { sets } = await advisor.keepers({ tree: { species: 'trident maple', aim: { style: 'informal-upright' }, structure }, date: '2027-03-01' });
    */
   readonly keepers: (question: unknown) => Promise<Keepers>;
+  /** Every operation with its parameters, their types, units, choices and bounds, and what is taken where nothing is told; plain, for a form. */
+  readonly operations: () => readonly OperationForm[];
   /** The species that a name means; plain, for a field that is typed into. */
   readonly findSpecies: (name: string) => Found;
 }
@@ -169,6 +172,7 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
     year: async (question) => await yearOf(ready, question),
     due: async (collection, date, soonDays) => await dueOf(ready, knowledge, collection, date, soonDays),
     keepers: async (question) => await keepersFor(ready, knowledge, question),
+    operations: () => operationForms(knowledge),
     findSpecies: (name) => findSpecies(knowledge, name),
   };
 };

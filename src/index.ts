@@ -8,6 +8,7 @@ export type { Assessment, Message, Operation, Proposal } from './contract/types.
 export type { Aim, Aims, Term, Terms } from './knowledge/aims.js';
 export { type Issue, type IssueCode, SparebudError } from './knowledge/error.js';
 export type { Found } from './knowledge/findSpecies.js';
+export type { OperationForm, ParameterForm } from './knowledge/operationForms.js';
 export type {
   Alert, Caution, FactType, FactWord, Figure, FollowUp, Growing, Knowledge, OperationWord, PhaseWord, Regulation, Rule, RuleExample, SourceWord, Species, Stakes, Trait, Value, Verdict, WrittenCondition,
 } from './knowledge/knowledge.js';

@@ -1,0 +1,56 @@
+import type { FactWord, Knowledge, Value } from './knowledge.js';
+
+/** One field of a form: a parameter under `operation` in a proposal. */
+export interface ParameterForm {
+  readonly name: string;
+  readonly label: string;
+  readonly meaning: string;
+  readonly type: 'choice' | 'number' | 'boolean' | 'text';
+  /** Such as `mm`, `share` (0 to 1), `days`. */
+  readonly unit?: string;
+  readonly choices?: readonly string[];
+  readonly bounds?: readonly [number, number];
+  readonly whole?: boolean;
+  /** What is taken for this operation where it is not told. */
+  readonly assumed?: Value;
+  /** How to ask a grower for it, where nothing is taken. */
+  readonly ask?: string;
+}
+
+/** An operation with all that a form for it needs. */
+export interface OperationForm {
+  readonly op: string;
+  readonly label: string;
+  /** The ways in which it is usually done, as parameters. */
+  readonly usual: readonly Readonly<Record<string, Value>>[];
+  readonly parameters: readonly ParameterForm[];
+}
+
+/** `branchDiameterMm` as `branch diameter`; the unit stands beside it. */
+const wordsOf = (name: string): string => name.replace(/(Mm|C)$/, '').replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+
+const typeOf = (word: FactWord): ParameterForm['type'] => (word.type === 'number' || word.type === 'boolean' || word.type === 'choice' ? word.type : 'text');
+
+/** The one parameter that names a part of the told tree, and is no fact of its own. */
+const branch: ParameterForm = { name: 'branch', label: 'branch', meaning: 'id of a branch of tree.structure', type: 'text' };
+
+/** Every operation with its parameters: type, unit, choices, bounds, and what is taken where nothing is told. */
+export const operationForms = ({ operations, facts }: Knowledge): readonly OperationForm[] => {
+  const words = new Map(Object.values(facts).flatMap((word) => (word.given === undefined ? [] : [[word.given, word]])));
+  return Object.values(operations).map(({ id, label, usual, parameters }) => ({
+    op: id,
+    label,
+    usual,
+    parameters: parameters.map((name) => {
+      const word = words.get(`operation.${name}`);
+      if (word === undefined) return { ...branch, name };
+      const { meaning, unit, values, bounds, whole, ask } = word;
+      const assumed = word.assume?.[id] ?? word.assume?.['default'];
+      return {
+        name, label: word.label ?? wordsOf(name), meaning, type: typeOf(word),
+        ...(unit === undefined ? {} : { unit }), ...(values === undefined ? {} : { choices: values }), ...(bounds === undefined ? {} : { bounds }), ...(whole === undefined ? {} : { whole }),
+        ...(assumed === undefined ? {} : { assumed }), ...(ask === undefined ? {} : { ask }),
+      };
+    }),
+  }));
+};
