@@ -12,6 +12,7 @@ interface Axes {
   readonly days: readonly number[];
   readonly where: readonly Readonly<Record<string, unknown>>[];
   readonly parameters: Readonly<Record<string, Axis>>;
+  readonly structures: Readonly<Record<string, { readonly trunks: readonly { readonly id: string }[]; readonly branches: readonly { readonly id: string }[] }>>;
   readonly [axis: string]: unknown;
 }
 
@@ -29,6 +30,7 @@ const logs: Readonly<Record<string, (ago: (days: number) => string) => readonly 
   defoliated: (ago) => [{ op: 'defoliate', date: ago(300) }],
   collected: (ago) => [{ op: 'collect', date: ago(150) }],
   candles: (ago) => [{ op: 'candle-cut', date: ago(340) }],
+  'over-worked': (ago) => [{ op: 'repot', rootsRemoved: 0.4, date: ago(60) }, { op: 'trunk-chop', date: ago(45) }, { op: 'defoliate', date: ago(30) }, { op: 'wire', bend: 'severe', date: ago(12) }],
   stripped: (ago) => [{ op: 'strip-bark', girthShare: 0.2, on: 'trunk', date: ago(200) }],
 };
 
@@ -68,14 +70,17 @@ export const corpus = (knowledge: Knowledge, path: string): readonly Readonly<Re
           if (value !== 'unknown') tree[field] = value;
         }
         const [trunk, flowers, repotted, log, aim] = [pick(axes['trunk'] as Axis), pick(axes['flowers'] as Axis), pick(axes['lastRepotted'] as Axis), pick(axes['log'] as Axis), pick(axes['aimMm'] as Axis)];
-        if (trunk !== 'unknown') tree['trunk'] = { diameterMm: trunk };
+        const [told, style] = [pick(axes['structure'] as Axis) as string, pick(axes['style'] as Axis)];
+        const structure = axes.structures[told];
+        if (structure !== undefined) tree['structure'] = structure;
+        else if (trunk !== 'unknown') tree['trunk'] = { diameterMm: trunk };
         if (repotted !== 'unknown') tree['lastRepotted'] = repotted === 'never' ? 'never' : ago(repotted as number);
-        const aims = { ...(flowers === 'unknown' ? {} : { flowers }), ...(aim === 'unknown' ? {} : { trunkDiameterMm: aim }) };
+        const aims = { ...(flowers === 'unknown' ? {} : { flowers }), ...(aim === 'unknown' ? {} : { trunkDiameterMm: aim }), ...(structure === undefined || style === 'unknown' ? {} : { style }) };
         if (Object.keys(aims).length > 0) tree['aim'] = aims;
         if (log !== 'unknown') tree['log'] = logs[log as string]!(ago);
         const asked: Record<string, unknown> = { op: operation.id };
         for (const name of operation.parameters) {
-          const value = name === 'branch' ? 'unknown' : pick(valuesOf(name));
+          const value = name !== 'branch' ? pick(valuesOf(name)) : structure === undefined ? undefined : pick([...structure.branches, ...structure.trunks.slice(1)].map((each) => each.id));
           if (value !== 'unknown' && value !== undefined) asked[name] = value;
         }
         proposals.push({ tree, operation: asked, date, where: pick(axes.where) });
