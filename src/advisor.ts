@@ -6,6 +6,7 @@ import { changesOf } from './advice/changes.js';
 import { type Comparison, compareWith } from './advice/compare.js';
 import { type Due, dueOf } from './advice/due/due.js';
 import { expectationsOf } from './advice/expectations.js';
+import { explain, type Explained } from './advice/explain.js';
 import { findingsOf } from './advice/findings.js';
 import { followUpsOf } from './advice/followUps.js';
 import { type Keepers, keepersFor } from './advice/keepers/keepers.js';
@@ -63,6 +64,14 @@ export interface Advisor {
    * @throws SparebudError where the proposal itself cannot be understood; a patch that cannot says so in its variant
    */
   readonly compare: (proposal: unknown, patches: readonly Readonly<Record<string, unknown>>[]) => Promise<Comparison>;
+  /**
+   * What has changed since an answer was kept: the verdict today, and of each rule whether it was renamed, removed or judged otherwise.
+   *
+   * Use it when an assessment that was stored is shown again after an update of the knowledge.
+   * @param kept an assessment as `assess` returned it, also by an earlier version
+   * @throws SparebudError where it is no assessment; a question that cannot be asked any more stands under `issues`
+   */
+  readonly explain: (kept: unknown) => Promise<Explained>;
   /**
    * Work on one tree in steps: each operation on the tree as earlier steps left it, each sitting as a whole, and the strain that adds up.
    *
@@ -168,6 +177,7 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
     assess,
     verdict,
     compare: async (proposal, patches) => await compareWith(assess, knowledge, proposal, patches),
+    explain: async (kept) => await explain(assess, knowledge, kept),
     plan: async (question) => await planOf(ready, assess, knowledge, question),
     year: async (question) => await yearOf(ready, question),
     due: async (collection, date, soonDays) => await dueOf(ready, knowledge, collection, date, soonDays),

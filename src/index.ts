@@ -1,5 +1,6 @@
 export { createAdvisor, type Advisor, type AdvisorOptions, type VerdictOnly, type YearQuestion } from './advisor.js';
 export type { Comparison, Variant } from './advice/compare.js';
+export type { Explained, ExplainedFinding } from './advice/explain.js';
 export type { Plan, PlanStep } from './advice/plan/plan.js';
 export type { PlanQuestion } from './knowledge/checkPlan.js';
 export type { Keepers, KeepersPart, KeepersSet, KeepersStage } from './advice/keepers/keepers.js';

@@ -20,3 +20,9 @@ test.skipIf(!hasJq())('each recipe for the shell prints what stands under it', (
   expect(recipes.match(/```console/g)!.length).toBeGreaterThanOrEqual(10);
   expect(withOutputs(recipes, runShell(root))).toBe(recipes);
 }, 120_000);
+
+test('the page on what stays prints what stands under its example', () => {
+  const page = readFileSync(`${root}docs/stability.md`, 'utf8');
+  expect(page).toMatch(/```console/);
+  expect(withOutputs(page, runShell(root))).toBe(page);
+}, 60_000);

@@ -1,6 +1,6 @@
 import type { Assessment } from '../contract/types.generated.js';
 import type { Residual } from '../engine/specialise.js';
-import type { Rule } from '../knowledge/knowledge.js';
+import type { Knowledge, Rule } from '../knowledge/knowledge.js';
 import type { Judged } from './judge.js';
 import type { Prepared } from './prepare.js';
 import { whereText } from './whereText.js';
@@ -12,6 +12,9 @@ const rankOf = (prepared: Prepared): Basis['traitsFrom'] => {
   const answering = species.rank === 'member' ? asked.knowledge.species[species.parent ?? ''] : species;
   return answering?.rank === 'genus' || answering?.rank === 'group' ? answering.rank : 'taxon';
 };
+
+/** The name of some knowledge: its version and the beginning of its hash. */
+export const knowledgeName = ({ version, hash }: Knowledge): string => `${version}+${hash.slice(0, 7)}`;
 
 /** What the answer stands on: species, phase, place and knowledge. */
 export const basisOf = (prepared: Prepared, judged: Judged, rules: readonly Residual<Rule>[]): Basis => {
@@ -28,7 +31,7 @@ export const basisOf = (prepared: Prepared, judged: Judged, rules: readonly Resi
     ...(phase.value === undefined ? {} : { phase: phase.value as string }),
     phaseFrom: phase.from === 'given' || phase.from === 'seen' ? 'seen' : phase.value === undefined ? 'none' : 'season',
     where: whereText(asked.climate, asked.knowledge),
-    knowledge: `${asked.knowledge.version}+${asked.knowledge.hash.slice(0, 7)}`,
+    knowledge: knowledgeName(asked.knowledge),
     ...(ignored.length === 0 ? {} : { ignored }),
   };
 };

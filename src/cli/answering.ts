@@ -5,6 +5,7 @@ import { places } from '../season/places.js';
 import { askCommand } from './ask.js';
 import { compareCommand } from './compare.js';
 import { dueCommand } from './due.js';
+import { explainCommand } from './explain.js';
 import { keepersCommand } from './keepers.js';
 import { measureCommand } from './measure.js';
 import { planCommand } from './plan.js';
@@ -17,5 +18,5 @@ import { yearCommand } from './year.js';
 export const addAnsweringCommands = (program: Command): void => {
   const advisor = createAdvisor(knowledge, { places });
   program.version(knowledge.version);
-  for (const command of [askCommand(advisor), compareCommand(advisor), planCommand(advisor), dueCommand(advisor), keepersCommand(advisor), measureCommand(knowledge), yearCommand(advisor), speciesCommand(advisor), ruleCommand(knowledge), placesCommand(places)]) program.addCommand(command);
+  for (const command of [askCommand(advisor), compareCommand(advisor), explainCommand(advisor), planCommand(advisor), dueCommand(advisor), keepersCommand(advisor), measureCommand(knowledge), yearCommand(advisor), speciesCommand(advisor), ruleCommand(knowledge), placesCommand(places)]) program.addCommand(command);
 };

@@ -11,7 +11,7 @@ import { proposalSchema } from './schemas/proposalSchema.js';
 import { ruleSchema } from './schemas/ruleSchema.js';
 import type { Schema } from './schemas/schema.js';
 import { speciesSchema } from './schemas/speciesSchema.js';
-import { compareSchema, yearSchema } from './schemas/yearSchema.js';
+import { compareSchema, explainedSchema, yearSchema } from './schemas/yearSchema.js';
 import { sharedSchemas } from './schemas/wordsSchema.js';
 import { typesOf } from './typesOf.js';
 import { validatorsOf } from './validatorsOf.js';
@@ -31,6 +31,7 @@ export const generated = async (root: string): Promise<ReadonlyMap<string, strin
     due: dueSchema(),
     year: yearSchema(),
     compare: compareSchema(),
+    explained: explainedSchema(),
     keepers: keepersSchema(),
     'keepers-answer': keepersAnswerSchema(Object.keys(aims.terms)),
     species: speciesSchema(facts),

@@ -38,3 +38,24 @@ export const compareSchema = (): Schema => {
   );
   return document('compare', 'Ways to do it side by side', closed({ schema: { const: 'compare/1' }, variants: listOf(variant, 1), best: listOf(text('label of a variant that none other beats'), 1), why: message }, ['schema', 'variants', 'best', 'why']));
 };
+
+/** The schema of a kept answer beside today's. */
+export const explainedSchema = (): Schema => {
+  const found = closed({ verdict, fires: oneOf(['certainly', 'possibly']) }, ['verdict', 'fires']);
+  const bothOf = (each: Schema): Schema => closed({ then: each, now: each }, ['then']);
+  return document('explained', 'A kept answer beside what the same question is answered today', closed(
+    {
+      schema: { const: 'explained/1' },
+      knowledge: closed({ then: text(), now: text(), same: { type: 'boolean' } }, ['then', 'now', 'same']),
+      species: bothOf(text('id')),
+      verdict: bothOf(verdict),
+      range: bothOf({ ...listOf(verdict), minItems: 2, maxItems: 2 }),
+      findings: listOf(closed(
+        { rule: text('id'), renamedTo: text('id'), change: oneOf(['same', 'removed', 'gone', 'new', 'worse', 'milder', 'more-certain', 'less-certain']), then: found, now: found, why: message },
+        ['rule', 'change', 'why'],
+      )),
+      issues: listOf({ type: 'object', required: ['code', 'path', 'message'] }, 1),
+    },
+    ['schema', 'knowledge', 'species', 'verdict', 'range', 'findings'],
+  ));
+};
