@@ -3,20 +3,16 @@ import type { Aims, Term } from '../../knowledge/aims.js';
 import { checkKeepers, type KeepersQuestion as Question } from '../../knowledge/checkKeepers.js';
 import { SparebudError } from '../../knowledge/error.js';
 import type { Knowledge, Verdict } from '../../knowledge/knowledge.js';
-import { mostChoices } from '../../structure/keepers/bestSets.js';
 import type { Charge } from '../../structure/keepers/charges.js';
 import { frameOf, termsFor } from '../../structure/keepers/frame.js';
 import { type KeepersQuestion, keepersOf, type KeptSet, type Leader } from '../../structure/keepers/keepersOf.js';
 import { readStructure } from '../../structure/readStructure.js';
-import type { Branch, Structure } from '../../structure/tree.js';
-import { findingsOf } from '../findings.js';
 import { message } from '../message.js';
 import type { Ready } from '../ready.js';
-import { summaryOf } from '../summary.js';
-import { bestDay } from './bestDay.js';
+import { chargeText } from './chargeText.js';
+import { chopTo, heldBranches, removal } from './heldBranches.js';
 import { type JudgedStage, judgeStages } from './judgeStages.js';
 import { ruleLimits } from './ruleLimits.js';
-import { chargeText } from './chargeText.js';
 
 type Operation = Proposal['operation'];
 
@@ -65,23 +61,6 @@ const rounds = 12;
 
 const fine = (cost: number): number => Math.round(cost * 1000) / 1000;
 
-const chopTo = ({ branch, heightMm }: Leader, { branches }: Structure): Operation => {
-  const widthMm = branches.find(({ id }) => id === branch)?.diameterMm?.value;
-  return { op: 'trunk-chop', heightMm, foliageLeft: true, ...(widthMm === undefined ? {} : { branchDiameterMm: widthMm }) };
-};
-
-const removal = (branch: string): Operation => ({ op: 'remove-branch', branch });
-
-/** A branch that thickens the trunk stays aside while the trunk lacks some of what it is meant to get. */
-const standsAside = ({ role, dead }: Branch, { baseMm }: Structure, aimMm: number | undefined): boolean =>
-  role === 'sacrifice' && !dead && aimMm !== undefined && baseMm !== undefined && aimMm > baseMm.value;
-
-const lockOf = ({ dead, role, foliageShare, aspectRatio }: Branch): 'kept' | 'gone' | undefined => {
-  if (dead || role === 'sacrifice') return 'gone';
-  if (role === 'keep' || role === 'leader') return 'kept';
-  return foliageShare === undefined || aspectRatio === undefined ? 'kept' : undefined;
-};
-
 /**
  * Which branches to keep, and in which sittings the others go.
  *
@@ -94,77 +73,53 @@ export const keepersFor = async (ready: (written: unknown) => Promise<Ready>, kn
   const structure = readStructure(tree.structure!, tree);
   const style = tree.aim?.style;
   const say = (id: string, params: Readonly<Record<string, string | number>> = {}): Message => message(knowledge, `keepers.${id}`, params);
-  const notices: Message[] = [];
   const around = { tree, ...(where === undefined ? {} : { where }), ...(ignore === undefined ? {} : { ignore }), date };
   const asked = async (operation: Operation): Promise<Ready> => await ready({ ...around, operation });
 
-  const aside = new Set(structure.branches.filter((branch) => standsAside(branch, structure, tree.aim?.trunkDiameterMm)).map(({ id }) => id));
-  const locked = new Map(structure.branches.flatMap((branch) => { const lock = aside.has(branch.id) ? undefined : lockOf(branch); return lock === undefined ? [] : [[branch.id, lock] as const]; }));
-  for (const id of aside) notices.push(say('aside', { branch: id, mm: tree.aim!.trunkDiameterMm! }));
-  const choices = structure.branches.length - aside.size + structure.trunks.length - 1;
-  if (choices > mostChoices) throw new SparebudError([{ code: 'too-large', path: 'tree.structure.branches', message: `${choices} branches in \`tree.structure\` are more than can be weighed`, found: choices, help: `tell the ${mostChoices} that matter most; twigs of a branch need not be told` }]);
-
-  /* What the rules advise against on its best day is not taken. */
-  const advisedAgainst = async (operation: Operation): Promise<Message | undefined> => {
-    const each = await asked(operation);
-    if ((await each.judge()).verdict !== 'advise-against') return undefined;
-    const best = await bestDay(each, date);
-    if (best.verdict !== 'advise-against') return undefined;
-    const judged = await each.judge();
-    return summaryOf(judged, [...findingsOf(judged, knowledge, each.prepared.species)], knowledge);
-  };
-  for (const { id, dead, role, foliageShare, aspectRatio } of structure.branches) {
-    if (aside.has(id) || dead) continue;
-    if (foliageShare === undefined || aspectRatio === undefined) notices.push(say('unmeasured', { branch: id }));
-    if (locked.get(id) === 'kept') continue;
-    const against = await advisedAgainst(removal(id));
-    if (against === undefined) continue;
-    locked.set(id, 'kept');
-    notices.push(say(role === 'sacrifice' ? 'sacrifice-against' : 'against', { branch: id, why: against.text }));
-  }
-
-  /* A shorter tree, or a leader that its owner has marked, asks where the trunk is cut. */
-  const marked = structure.branches.filter(({ role, onTrunk, heightMm, trunkId }) => role === 'leader' && onTrunk && (structure.trunks.find(({ id }) => id === trunkId)!.points.at(-1)?.heightMm ?? 0) > heightMm);
-  const tooTall = tree.aim?.heightMm !== undefined && structure.heightMm !== undefined && structure.heightMm.value > tree.aim.heightMm;
-  const mayLead = marked.length > 0 ? marked : tooTall ? structure.branches.filter(({ id, onTrunk, dead, role, trunkId, aspectRatio }) => onTrunk && !dead && role !== 'sacrifice' && trunkId === structure.trunks[0]!.id && aspectRatio !== undefined && !aside.has(id)) : [];
-  const leaders: string[] = [];
-  for (const { id, heightMm } of mayLead) if ((await advisedAgainst(chopTo({ branch: id, heightMm }, structure))) === undefined) leaders.push(id);
-  if (mayLead.length > leaders.length) notices.push(say('leader-against', { count: mayLead.length - leaders.length }));
-
+  const { aside, locked, leaders, mustLead, notices: heldFor } = await heldBranches(asked, knowledge, structure, tree.aim, date);
+  const notices = [...heldFor];
   const first = structure.branches.find(({ id, dead }) => !dead && locked.get(id) !== 'kept') ?? structure.branches[0]!;
   const limits = await ruleLimits(await asked(removal(first.id)));
   const years = question.years ?? aims.years;
   const forbidden: (readonly string[])[] = [];
   const base: Omit<KeepersQuestion, 'forbidden'> = {
     frame: frameOf(structure, termsFor(aims, style), { ...(tree.aim?.heightMm === undefined ? {} : { heightMm: tree.aim.heightMm }), ...(tree.aim?.trunkDiameterMm === undefined ? {} : { trunkDiameterMm: tree.aim.trunkDiameterMm }) }),
-    limits, years, locked, aside, leaders, mustLead: marked.length > 0 && leaders.length > 0, equal: aims.equal, told: aims.told,
+    limits, years, locked, aside, leaders, mustLead, equal: aims.equal, told: aims.told,
   };
 
-  const stagesOf = async ({ sittings, leader }: KeptSet): Promise<readonly JudgedStage[]> =>
-    await judgeStages(ready, knowledge, {
-      tree, ...(where === undefined ? {} : { where }), ...(ignore === undefined ? {} : { ignore }), from: date, daysApart: aims.daysApart,
-      sittings: [...(leader === undefined ? [] : [[chopTo(leader, structure)]]), ...sittings.map((sitting) => sitting.map(removal))],
-    });
+  const isAgainst = ({ verdict, operations }: JudgedStage): boolean => verdict === 'advise-against' && operations.some(({ branch }) => branch !== undefined && locked.get(branch) !== 'gone');
+  /* A sitting that the rules advise against is halved, as long as there are years left for it. */
+  const stagesOf = async ({ sittings, leader }: KeptSet): Promise<readonly JudgedStage[]> => {
+    const chop = leader === undefined ? [] : [[chopTo(leader, structure)]];
+    let spread = sittings.map((sitting) => sitting.map(removal));
+    for (;;) {
+      const stages = await judgeStages(ready, knowledge, { tree, ...(where === undefined ? {} : { where }), ...(ignore === undefined ? {} : { ignore }), from: date, daysApart: aims.daysApart, sittings: [...chop, ...spread] });
+      const at = stages.slice(chop.length).findIndex((stage) => isAgainst(stage) && stage.operations.length > 1);
+      if (at < 0 || spread.length >= years) return stages;
+      const half = Math.ceil(spread[at]!.length / 2);
+      spread = [...spread.slice(0, at), spread[at]!.slice(0, half), spread[at]!.slice(half), ...spread.slice(at + 1)];
+    }
+  };
   const judged = new Map<KeptSet, readonly JudgedStage[]>();
   let found = keepersOf({ ...base, forbidden });
-  for (let round = 0; round < rounds; round++) {
-    judged.clear();
+  for (let round = 1; ; round++) {
     const before = forbidden.length;
     for (const set of found.sets) {
       const stages = await stagesOf(set);
-      const against = stages.find(({ verdict, operations }) => verdict === 'advise-against' && operations.some(({ branch }) => branch !== undefined && locked.get(branch) !== 'gone'));
+      const against = stages.find(isAgainst);
       if (against === undefined) judged.set(set, stages);
       else forbidden.push(against.operations.flatMap(({ branch }) => (branch === undefined ? [] : [branch])));
     }
-    if (forbidden.length === before) break;
+    if (forbidden.length === before || round === rounds) break;
     found = keepersOf({ ...base, forbidden });
   }
-  if (found.sets.length === 0) throw new SparebudError([{ code: 'impossible', path: 'tree.structure', message: 'no set of branches can be kept within what the rules bear', help: 'allow more years, or look at what is marked dead or sacrifice' }]);
-  if (forbidden.length > 0) notices.push(say('together', { count: forbidden.length }));
+  const shown = found.sets.filter((set) => judged.has(set));
+  const [best] = shown;
+  if (best === undefined) throw new SparebudError([{ code: 'impossible', path: 'tree.structure', message: 'no set of branches can be kept within what the rules bear', help: 'allow more years, or look at what is marked dead, sacrifice or keep' }]);
+  if (forbidden.length > 0) notices.push(say('together'));
   if (!found.complete) notices.push(say('cut-short'));
 
-  /* What it costs that its owner, or the rules, hold on to a branch. */
-  const best = found.sets[0]!;
+  /* What it costs that its owner holds on to a branch. */
   for (const { id, role } of structure.branches) {
     if (role !== 'keep' || !best.keep.includes(id)) continue;
     const free = keepersOf({ ...base, forbidden, locked: new Map([...locked].filter(([other]) => other !== id)) }).sets[0]!;
@@ -173,7 +128,6 @@ export const keepersFor = async (ready: (written: unknown) => Promise<Ready>, kn
   }
 
   const partsOf = (charges: readonly Charge[]): readonly KeepersPart[] => charges.filter(({ cost }) => fine(cost) > 0).map((charge) => ({ term: charge.term, branches: charge.branches, cost: fine(charge.cost), why: chargeText(charge, knowledge) }));
-  const shown = found.sets.filter((set) => judged.has(set));
   const sets = shown.map((set): KeepersSet => ({
     keep: [...set.keep, ...aside].sort(), remove: set.remove, ...(set.leader === undefined ? {} : { leader: set.leader }),
     stages: judged.get(set)!.map(({ date: on, operations, verdict, because }) => ({

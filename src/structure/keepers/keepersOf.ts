@@ -1,6 +1,6 @@
 import { diameterAt } from '../trunkAt.js';
-import { over } from '../measure.js';
 import type { Branch, Structure, Trunk } from '../tree.js';
+import { trunkAsBranch } from '../trunkAsBranch.js';
 import { bestSets, type Search } from './bestSets.js';
 import type { Charge } from './charges.js';
 import type { Frame } from './frame.js';
@@ -51,27 +51,19 @@ const isOn = (structure: Structure, branch: Branch, trunkId: string): boolean =>
   return false;
 };
 
-/** A trunk beside the main one, as the branch that it is of the trunk it leaves; its share is what it bears, and of what no branch bears its part by section. */
-const asBranch = (structure: Structure, trunk: Trunk): Branch => {
+/** A trunk beside the main one as a branch, with its share of the foliage: what it bears, and of what no branch bears its part by section. */
+const bearingTrunk = (structure: Structure, trunk: Trunk): Branch => {
   const { trunks, branches } = structure;
-  const from = trunk.from ?? trunks[0]!.id;
-  const heightMm = trunk.atMm ?? 0;
-  const [own, beside] = [diameterAt(trunk, heightMm), diameterAt(trunks.find(({ id }) => id === from)!, heightMm)];
-  const aspectRatio = own === undefined || beside === undefined ? undefined : over(own, beside);
   const top = (each: Trunk): number => (diameterAt(each, branches.findLast((branch) => branch.onTrunk && branch.trunkId === each.id)?.heightMm ?? each.points.at(-1)?.heightMm ?? 0)?.value ?? 0) ** 2;
   const borne = (of: readonly Branch[]): number => sum(of.filter(({ onTrunk }) => onTrunk).map(({ foliageShare }) => foliageShare?.value ?? 0));
   const part = top(trunk) / (sum(trunks.map(top)) || 1);
   const share = borne(branches.filter((branch) => isOn(structure, branch, trunk.id))) + part * Math.max(0, 1 - borne(branches));
-  return {
-    id: trunk.id, from, trunkId: from, onTrunk: true, heightMm, dead: false, role: 'undecided', faults: [], budsAtMm: [],
-    ...(own === undefined ? {} : { diameterMm: own }), ...(aspectRatio === undefined ? {} : { aspectRatio }),
-    foliageShare: { value: share, atLeast: 0, atMost: 1, certainty: 'estimated' },
-  };
+  return { ...trunkAsBranch(structure, trunk), foliageShare: { value: share, atLeast: 0, atMost: 1, certainty: 'estimated' } };
 };
 
 /** All that may be kept or taken away, in the order of their ids; what stands aside is no choice. */
 export const choicesOf = ({ frame: { structure }, locked, aside }: KeepersQuestion, leader: Branch | undefined): readonly Choice[] => {
-  const trunks = structure.trunks.slice(1).map((trunk) => asBranch(structure, trunk));
+  const trunks = structure.trunks.slice(1).map((trunk) => bearingTrunk(structure, trunk));
   const isTrunk = new Set(trunks.map(({ id }) => id));
   const all = [...structure.branches, ...trunks].filter(({ id }) => !aside.has(id));
   const ids = new Set(all.map(({ id }) => id));
