@@ -39,6 +39,7 @@ const expectText = (expect: Assessment['expect']): readonly string[] => [
   ...(expect.closureYears === undefined ? [] : [`wound closed in ${span(expect.closureYears, 'years')}`]),
   ...(expect.dieBackMm === undefined ? [] : [`dies back ${span(expect.dieBackMm, 'mm')}`]),
   ...(expect.regrowth === undefined ? [] : [expect.regrowth.text.replace(/\.$/, '').replace(/^New/, 'new')]),
+  ...(expect.wireMarksWeeks === undefined ? [] : [`wire begins to mark after ${span(expect.wireMarksWeeks, 'weeks of growth')}`]),
   ...(expect.recoveryWeeks === undefined ? [] : [`itself again after ${span(expect.recoveryWeeks, 'growing weeks')}`]),
 ];
 

@@ -783,6 +783,7 @@ why: Message
 expect: {
 closureYears?: [number, number]
 recoveryWeeks?: [number, number]
+wireMarksWeeks?: [number, number]
 dieBackMm?: [number, number]
 backBudding?: ("sure" | "likely" | "unsure" | "unlikely" | "none")
 regrowth?: Message

@@ -4,6 +4,7 @@ import type { Asked, Derive, OfLogged, Read, Told } from './asked.js';
 import { cutFacts } from './cut.js';
 import { exposureFacts } from './exposure.js';
 import { assumed, type FactValue, known, unknown } from './factValue.js';
+import { growthFacts } from './growth.js';
 import { historyFacts } from './history.js';
 import { seasonFacts } from './season.js';
 import { structureFacts } from './structure.js';
@@ -13,7 +14,7 @@ import { sittingFacts } from './sitting.js';
 import { strainOwedFacts } from './strainOwed.js';
 import { workFacts } from './work.js';
 
-const families: Readonly<Record<string, Derive>> = { ...seasonFacts, ...historyFacts, ...cutFacts, ...structureFacts, ...workFacts, ...sittingFacts, ...strainOwedFacts, ...exposureFacts, ...lawFacts };
+const families: Readonly<Record<string, Derive>> = { ...seasonFacts, ...historyFacts, ...cutFacts, ...structureFacts, ...workFacts, ...growthFacts, ...sittingFacts, ...strainOwedFacts, ...exposureFacts, ...lawFacts };
 
 /** The facts of one proposal, worked out as they are asked for, and which facts each was worked out of. */
 export interface DerivedFacts {

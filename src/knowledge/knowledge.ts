@@ -201,6 +201,7 @@ export interface Growing {
   readonly woundPerBranch: Readonly<Record<string, number>>;
   readonly tipsToFoliage: Readonly<Record<string, number>>;
   readonly bendStrain: { readonly firm: number; readonly severe: number };
+  readonly wireMark: { readonly depthMm: number; readonly peak: number };
   readonly berthC: Readonly<Record<string, readonly [number, number]>>;
   readonly shelterC: Readonly<Record<string, number>>;
   readonly recoveryWeeks: Readonly<Record<string, readonly [number, number]>>;

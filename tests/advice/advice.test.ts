@@ -179,6 +179,14 @@ describe('what follows work', () => {
 });
 
 describe('what to expect', () => {
+  test('wire marks sooner on a tree that thickens faster, and as its kind usually does where that is not told', async () => {
+    const weeks = async (trunk?: object): Promise<readonly number[] | undefined> => (await advisor.assess({ tree: { species: 'acer-palmatum', ...(trunk === undefined ? {} : { trunk }) }, operation: { op: 'wire', bend: 'gentle' }, date: '2026-06-01', where: { place: 'koeln-cologne-germany' } })).expect.wireMarksWeeks;
+    const [usual, slow, fast] = [await weeks(), await weeks({ diameterMm: 40, thickenedMm: 1 }), await weeks({ diameterMm: 40, thickenedMm: 4 })];
+    expect(usual![1]).toBe(shipped.species['acer-palmatum']!.traits['wood.markingWeeks']!.is);
+    expect(slow![0]).toBeGreaterThan(fast![1]!);
+    for (const [least, most] of [usual!, slow!, fast!] as [number, number][]) expect(most / least).toBeCloseTo(1.7, 0);
+  });
+
   const expected = async (operation: Readonly<Record<string, unknown>>, tree: Readonly<Record<string, unknown>> = {}): Promise<Assessment['expect']> => (await advisor.assess({ tree: { species: 'acer-palmatum', ...tree }, operation })).expect;
 
   test('a wider wound or a weaker tree takes longer at both ends', async () => {

@@ -48,6 +48,7 @@ callusPerRing: 1.5
 woundPerBranch: { collar: 1 }
 tipsToFoliage: { trim: 1 }
 bendStrain: { firm: 0.01, severe: 0.03 }
+wireMark: { depthMm: 0.5, peak: 1.7 }
 berthC: { cool-room: [3, 12] }
 shelterC: { cold-frame: 5 }
 recoveryWeeks: { light: [2, 6] }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { bendRadiusMm, bendStrain } from '../../src/structure/bend.js';
 import { customaryHeights } from '../../src/structure/spacing.js';
+import { weeksToMark } from '../../src/structure/weeksToMark.js';
 import { sacrificeWorth, sectionGained, thickAfter, yearsToHalf } from '../../src/structure/thickening.js';
 
 describe('a trunk that gains 150 square millimetres a year', () => {
@@ -17,6 +18,15 @@ describe('a trunk that gains 150 square millimetres a year', () => {
   });
 
   test('gained that section by thickening from 30 to 33', () => expect(sectionGained(thickAfter(30, 150, 1), thickAfter(30, 150, 1) - 30)).toBeCloseTo(150, 6));
+});
+
+test('wire marks the sooner, the wider the rings and the shorter the season they are laid down in', () => {
+  const tenth = (value: number): number => Math.round(value * 10) / 10;
+  for (const [ringMm, growingWeeks, mean, atPeak] of [[0.5, 20, 20, 11.8], [1, 18, 9, 5.3], [1.5, 15, 5, 2.9], [3, 12, 2, 1.2]] as const) {
+    const weeks = weeksToMark(ringMm, growingWeeks, 0.5, 1.7);
+    expect([tenth(weeks.mean), tenth(weeks.atPeak)]).toEqual([mean, atPeak]);
+  }
+  expect(weeksToMark(1, 18, 0.5, 1.7, 0.5).mean).toBeCloseTo(18, 6);
 });
 
 test('a branch of 8 on a trunk of 30 is half as thick after five and a half years', () => {

@@ -21,7 +21,7 @@ export const assessmentSchema = (facts: Readonly<Record<string, FactWord>>, oper
     ['rule', 'verdict', 'fires', 'costs', 'title', 'because', 'facts', 'sources', 'strength'],
   );
   const answer = closed({ value, below: { type: 'number' }, atLeast: { type: 'number' }, verdict, range: { ...listOf(verdict), minItems: 2, maxItems: 2 } }, ['verdict']);
-  const expect = closed({ closureYears: range, recoveryWeeks: range, dieBackMm: range, backBudding: oneOf(['sure', 'likely', 'unsure', 'unlikely', 'none']), regrowth: message });
+  const expect = closed({ closureYears: range, recoveryWeeks: range, wireMarksWeeks: range, dieBackMm: range, backBudding: oneOf(['sure', 'likely', 'unsure', 'unlikely', 'none']), regrowth: message });
   const body = closed(
     {
       schema: { const: 'assessment/1' },
