@@ -4,7 +4,7 @@ import { saneStation } from '../season/saneStation.js';
 import type { Station } from '../season/station.js';
 import { flatten } from '../knowledge/flatten.js';
 import { readParts } from '../knowledge/read/readKnowledge.js';
-import { SparebudError } from '../knowledge/error.js';
+import { printIssue } from '../cli/printIssue.js';
 import { writeEditorSchemas } from './editorSchemas.js';
 
 /* Knowledge and places as modules of plain text: quick to parse, and no file is read when the package runs. Schemas for editors in .editor/, with the ids of the day. */
@@ -14,7 +14,10 @@ const module = (data: unknown): string => `/* Built from species/, rules/ and sh
 
 const { parts, issues } = readParts(root, version);
 writeEditorSchemas(root, parts);
-if (issues.length > 0) throw new SparebudError(issues);
+if (issues.length > 0) {
+  for (const issue of issues) process.stderr.write(printIssue(issue));
+  process.exit(1);
+}
 writeFileSync(join(root, 'src/knowledge/bundled.data.ts'), module(flatten(parts)));
 const places = JSON.parse(readFileSync(join(root, 'shared/places.json'), 'utf8')) as { readonly stations: readonly Station[] };
 for (const station of places.stations) {
