@@ -9,7 +9,7 @@ import { answerLines } from './lines/answerLines.js';
 import { fieldsOf } from './lines/fieldsOf.js';
 import { rateOn } from './lines/rate.js';
 import { printAssessment } from './printAssessment.js';
-import { printIssue } from './printIssue.js';
+import { printIssue } from '../knowledge/printIssue.js';
 import { addProposalFlags, setAt, withFlags } from './proposalFlags.js';
 import { isFile, readProposals } from './readProposals.js';
 import { today } from './today.js';

@@ -4,7 +4,7 @@ import type { Advisor } from '../advisor.js';
 import { SparebudError } from '../knowledge/error.js';
 import { dueCalendar } from './dueCalendar.js';
 import { printDue } from './printDue.js';
-import { printIssue } from './printIssue.js';
+import { printIssue } from '../knowledge/printIssue.js';
 import { readProposals } from './readProposals.js';
 import { today } from './today.js';
 

@@ -3,7 +3,7 @@ import colors from 'picocolors';
 import type { Advisor } from '../advisor.js';
 import type { Explained } from '../advice/explain.js';
 import { hanging } from './hanging.js';
-import { printIssue } from './printIssue.js';
+import { printIssue } from '../knowledge/printIssue.js';
 import { readProposals } from './readProposals.js';
 import { painted } from './verdictText.js';
 

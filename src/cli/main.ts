@@ -2,7 +2,7 @@
 import { Command } from 'commander';
 import { SparebudError } from '../knowledge/error.js';
 import { newCommand } from './new.js';
-import { printIssue } from './printIssue.js';
+import { printIssue } from '../knowledge/printIssue.js';
 import { coverCommand } from './cover.js';
 import { shiftCommand } from './shift.js';
 import { vetCommand } from './vet.js';

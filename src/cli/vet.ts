@@ -1,7 +1,7 @@
 import { Command } from 'commander';
 import { mend } from '../upkeep/mend/mend.js';
 import { vet } from '../upkeep/vet.js';
-import { printIssue } from './printIssue.js';
+import { printIssue } from '../knowledge/printIssue.js';
 
 const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
 

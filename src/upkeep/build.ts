@@ -4,7 +4,7 @@ import { saneStation } from '../season/saneStation.js';
 import type { Station } from '../season/station.js';
 import { flatten } from '../knowledge/flatten.js';
 import { readParts } from '../knowledge/read/readKnowledge.js';
-import { printIssue } from '../cli/printIssue.js';
+import { printIssue } from '../knowledge/printIssue.js';
 import { writeEditorSchemas } from './editorSchemas.js';
 
 /* Knowledge and places as modules of plain text: quick to parse, and no file is read when the package runs. Schemas for editors in .editor/, with the ids of the day. */

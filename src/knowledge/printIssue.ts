@@ -1,4 +1,4 @@
-import type { Issue } from '../knowledge/error.js';
+import type { Issue } from './error.js';
 
 /** An issue as two lines: where and what, then help. */
 export const printIssue = (issue: Issue): string => {
