@@ -57,7 +57,10 @@ describe('a plan of any tree', () => {
       const before = await advisor.plan({ ...question, steps: question.steps.filter(({ date }) => date !== last.date) });
       if (last.operations.length > 1) return;
       const [only] = last.operations;
-      const again = await advisor.assess({ tree: before.treeAfter, ...(question.where === undefined ? {} : { where: question.where }), operation: (only!.proposal as unknown as Proposal).operation, date: last.date });
+      /* By then it is older too. */
+      const { ageYears } = question.tree;
+      const older = ageYears === undefined ? {} : { ageYears: ageYears + Math.floor((dayOf(last.date) - dayOf(plan.steps[0]!.date)) / 365.25) };
+      const again = await advisor.assess({ tree: { ...before.treeAfter, ...older }, ...(question.where === undefined ? {} : { where: question.where }), operation: (only!.proposal as unknown as Proposal).operation, date: last.date });
       expect(again).toEqual(only);
     }), { numRuns: cases(40) });
   }, 600_000);
@@ -195,6 +198,32 @@ describe('steps that hang together', () => {
     const plan = await advisor.plan({ tree: { ...maple, phase: 'bud-swell' }, where, steps: [{ date: '2027-03-10', operations: [{ op: 'repot' }] }] });
     expect(plan.treeAfter.phase).toBeUndefined();
     expect(plan.treeAfter.log).toContainEqual({ saw: 'bud-swell', date: '2027-03-10' });
+  });
+});
+
+describe('a tree that changes from step to step', () => {
+  const structure = { trunks: [{ id: 'trunk', points: [{ heightMm: 0, diameterMm: 40 }, { heightMm: 300, diameterMm: 10 }] }], branches: [{ id: 'low', heightMm: 100, diameterMm: 10, azimuthDeg: 90 }, { id: 'twig', from: 'low', heightMm: 100, diameterMm: 4 }, { id: 'high', heightMm: 180, diameterMm: 8, azimuthDeg: 270 }] };
+  const plan = async (steps: readonly object[], tree: object = { ...maple, structure }) => await advisor.plan({ tree, where, steps });
+
+  test('is not worked on where a branch has gone, or gone with the branch that bore it', async () => {
+    const taken = { date: '2027-06-25', operations: [{ op: 'remove-branch', branch: 'low', finish: 'collar' }] };
+    for (const branch of ['low', 'twig']) {
+      await expect(plan([taken, { date: '2028-06-25', operations: [{ op: 'wire', branch: 'high' }, { op: 'wire', branch }] }])).rejects.toMatchObject({ code: 'impossible', issues: [{ found: branch, accepted: ['high', 'trunk'] }] });
+    }
+    expect((await plan([taken, { date: '2026-06-25', operations: [{ op: 'wire', branch: 'low' }] }])).steps).toHaveLength(2);
+  });
+
+  test('may still be cleaned of a stub that was left', async () => {
+    const stub = { date: '2027-06-25', operations: [{ op: 'remove-branch', branch: 'low', finish: 'stub' }] };
+    const clean = { op: 'clean-stub', branch: 'low' };
+    expect((await plan([stub, { date: '2028-06-25', operations: [clean] }])).steps).toHaveLength(2);
+    await expect(plan([stub, { date: '2028-06-25', operations: [clean] }, { date: '2029-06-25', operations: [clean] }])).rejects.toThrow(SparebudError);
+  });
+
+  test('is a year older a year later', async () => {
+    const { steps, treeAfter } = await plan([{ date: '2027-03-20', operations: [{ op: 'feed' }] }, { date: '2030-03-21', operations: [{ op: 'feed' }] }], { ...maple, ageYears: 9 });
+    expect(steps.map(({ operations }) => (operations[0]!.proposal as unknown as Proposal).tree.ageYears)).toEqual([9, 12]);
+    expect(treeAfter.ageYears).toBe(12);
   });
 });
 
