@@ -9,7 +9,6 @@ const fits = (values: readonly unknown[], flag: boolean): boolean => (flag ? val
 
 export const cuttings: Table = {
   name: 'cuttings', traits: 'propagation.softwood, .semiRipe, .hardwood, .root', published: 'USDA NRCS, The PLANTS Database, characteristics: propagated by cuttings of stem or root',
-  few: 'one short of 60: the other species name it as their source',
   checks: () => traitRows('usda-plants.csv', 'species').map((row) => {
     const own = freeOf(row, 'usda-plants-characteristics', ways).length < ways.length;
     const values = ways.flatMap((way) => saidBy(row.species, way));
