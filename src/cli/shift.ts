@@ -3,7 +3,7 @@ import { readKnowledge } from '../knowledge/read/readKnowledge.js';
 import { knowledgeAt } from '../upkeep/shift/knowledgeAt.js';
 import { shiftInParts } from '../upkeep/shift/shiftInParts.js';
 import { shiftJson, shiftMarkdown, shiftText } from '../upkeep/shift/shiftText.js';
-import { stationsIn, wholeCorpus } from '../upkeep/wholeCorpus.js';
+import { stationsIn, shiftCorpus } from '../upkeep/wholeCorpus.js';
 
 interface Options {
   readonly against: string;
@@ -22,7 +22,7 @@ export const shiftCommand = (): Command =>
     .addHelpText('after', '\nExample:\n  sparebud shift --against main')
     .action(async (folder: string, options: Options) => {
       const after = readKnowledge(folder);
-      const shift = await shiftInParts({ before: knowledgeAt(folder, options.against), after, stations: stationsIn(folder), proposals: wholeCorpus(folder, after) });
+      const shift = await shiftInParts({ before: knowledgeAt(folder, options.against), after, stations: stationsIn(folder), proposals: shiftCorpus(folder, after) });
       const print = options.json === true ? shiftJson : options.markdown === true ? shiftMarkdown : shiftText;
       process.stdout.write(print(shift, options.against));
     });

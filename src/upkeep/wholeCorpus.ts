@@ -3,8 +3,9 @@ import { join } from 'node:path';
 import type { Knowledge, Verdict } from '../knowledge/knowledge.js';
 import type { Station } from '../season/station.js';
 import { corpus } from './corpus.js';
+import { plainCorpus } from './plainCorpus.js';
 
-type Proposal = Readonly<Record<string, unknown>>;
+export type Proposal = Readonly<Record<string, unknown>>;
 
 /** A known case: a proposal, and the verdicts that its source accepts. */
 export interface KnownCase {
@@ -23,3 +24,9 @@ export const casesIn = (root: string): readonly KnownCase[] => {
 
 /** The known cases, and proposals over every species, operation and month: what the knowledge is looked at as a whole with. */
 export const wholeCorpus = (root: string, knowledge: Knowledge): readonly Proposal[] => [...casesIn(root).map(({ proposal }) => proposal), ...corpus(knowledge, join(root, 'tests/corpus.yaml'))];
+
+/** What two states of the knowledge are compared with: the known cases, ordinary proposals, and a third of those in which anything may be the matter. */
+export const shiftCorpus = (root: string, knowledge: Knowledge): readonly Proposal[] => {
+  const path = join(root, 'tests/corpus.yaml');
+  return [...casesIn(root).map(({ proposal }) => proposal), ...plainCorpus(knowledge, path), ...corpus(knowledge, path).filter((_, i) => i % 3 === 0)];
+};

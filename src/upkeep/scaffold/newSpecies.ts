@@ -50,8 +50,11 @@ export const newSpecies = (name: string, asked: string | undefined, parts: Parts
   const known = Object.values(parts.facts).filter((fact) => fact.id.startsWith('species.')).flatMap((fact): readonly string[] => {
     const trait = fact.id.slice('species.'.length);
     const told = above.get(trait);
-    if (told === undefined) return [`  ${helpMark} ${factLine(fact, parts.facts)}; no parent says`, `  ${helpMark} ${trait}: { is: , source: }`];
-    return [`  ${helpMark} ${factLine(fact, parts.facts)}; ${told.level} says`, `  ${helpMark} ${trait}: ${flowText(told.trait)}`];
+    const open = (value: unknown): string => `  ${helpMark} ${trait}: ${flowText({ ...(told?.trait['either'] === undefined ? { is: value } : { either: told.trait['either'] }), source: todo })}`;
+    if (told === undefined) return [`  ${helpMark} ${factLine(fact, parts.facts)}; no parent says`, open(todo)];
+    /* What the parent goes by, and what it notes, was said of the parent: it is shown, and not handed on. */
+    const { source, sources = [source], note } = told.trait as { readonly source?: string; readonly sources?: readonly (string | undefined)[]; readonly note?: string };
+    return [`  ${helpMark} ${factLine(fact, parts.facts)}; ${told.level} says, by ${sources.join(', ')}${note === undefined ? '' : `: ${note}`}`, open(told.trait['is'])];
   });
   const lines = [
     '# yaml-language-server: $schema=../../.editor/species.schema.json',
@@ -61,7 +64,7 @@ export const newSpecies = (name: string, asked: string | undefined, parts: Parts
     `commonNames: ${flowText(commonNames)}`,
     ...(synonyms === undefined ? [] : [`synonyms: ${flowText(synonyms)}`]),
     'traits:',
-    `  ${helpMark} What \`${parent}\` passes on. Take \`${helpMark} \` away where this ${folder === 'taxa' ? 'species' : 'genus'} differs, put its own value, and name where you have it from:`,
+    `  ${helpMark} What \`${parent}\` passes on. Take \`${helpMark} \` away where this ${folder === 'taxa' ? 'species' : 'genus'} differs, put its own value, and name in the place of ${todo} where you have it from:`,
     `  ${helpMark} a published source (an id of shared/sources.yaml; \`sparebud new source\` adds one), common-practice, or from-memory. Where sources disagree: { either: [a, b], sources: [one, another] }.`,
     `  ${helpMark} Then \`sparebud vet --mend\` takes these lines away, and \`sparebud shift\` shows what changes.`,
     ...known,

@@ -5,14 +5,13 @@ import { deriveFacts } from '../../facts/deriveFacts.js';
 import { SparebudError } from '../../knowledge/error.js';
 import type { Knowledge } from '../../knowledge/knowledge.js';
 import type { Station } from '../../season/station.js';
+import type { Proposal } from '../wholeCorpus.js';
 import { type Answer, answerOf, differing } from './answer.js';
 import { changedRuleIds, changedSpeciesIds, pairsOf } from './pairsOf.js';
 
-export type Asked = Readonly<Record<string, unknown>>;
-
 /** An answer that changes, and the rules that fire otherwise. */
 export interface Shifted {
-  readonly proposal: Asked;
+  readonly proposal: Proposal;
   readonly species: string;
   readonly operation: string;
   readonly before: Answer;
@@ -36,7 +35,7 @@ export interface Shift {
 
 type State = (proposal: unknown) => Promise<Ready>;
 
-const whole = async (state: State, proposal: Asked): Promise<Answer | undefined> => {
+const whole = async (state: State, proposal: Proposal): Promise<Answer | undefined> => {
   try {
     return answerOf((await (await state(proposal)).judge()).fired);
   } catch (cause) {
@@ -46,7 +45,7 @@ const whole = async (state: State, proposal: Asked): Promise<Answer | undefined>
 };
 
 /** Asks what could differ of both states, and keeps what does. */
-export const shiftBetween = async (before: Knowledge, after: Knowledge, stations: readonly Station[], proposals: readonly Asked[]): Promise<Shift> => {
+export const shiftBetween = async (before: Knowledge, after: Knowledge, stations: readonly Station[], proposals: readonly Proposal[]): Promise<Shift> => {
   const [was, is] = [readyFor(before, stations), readyFor(after, stations)];
   const residualsBefore = residualsOf(before);
   const pairs = pairsOf(before, after);
@@ -55,8 +54,8 @@ export const shiftBetween = async (before: Knowledge, after: Knowledge, stations
   const [newly, noLonger]: readonly Record<string, number>[] = [{}, {}] as const;
   const count = (into: Record<string, number>, id: string): number => (into[id] = (into[id] ?? 0) + 1);
 
-  const both = async (proposal: Asked, operation: string, species: string): Promise<readonly [Answer | undefined, Answer | undefined] | undefined> => {
-    const tree = proposal['tree'] as Asked;
+  const both = async (proposal: Proposal, operation: string, species: string): Promise<readonly [Answer | undefined, Answer | undefined] | undefined> => {
+    const tree = proposal['tree'] as Proposal;
     const found = tree['traits'] === undefined && tree['rootstock'] === undefined && after.species[species] !== undefined ? await pairs(operation, species) : 'whole';
     if (found === 'same') return undefined;
     if (found === 'whole') return [await whole(was, proposal), await whole(is, proposal)];

@@ -2,14 +2,15 @@ import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import type { Knowledge } from '../../knowledge/knowledge.js';
 import type { Station } from '../../season/station.js';
-import { type Asked, type Shift, shiftBetween } from './shiftBetween.js';
+import type { Proposal } from '../wholeCorpus.js';
+import { type Shift, shiftBetween } from './shiftBetween.js';
 
 /** What one thread is given to do. */
 export interface Part {
   readonly before: Knowledge;
   readonly after: Knowledge;
   readonly stations: readonly Station[];
-  readonly proposals: readonly Asked[];
+  readonly proposals: readonly Proposal[];
 }
 
 /** A thread takes two seconds to start: so few proposals are not worth one. */

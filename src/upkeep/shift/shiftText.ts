@@ -1,14 +1,15 @@
 import { stringify } from 'yaml';
 import { answerText } from './answer.js';
 import { byRule, bySpecies, type ShiftGroup } from './groupShift.js';
-import type { Asked, Shift, Shifted } from './shiftBetween.js';
+import type { Proposal } from '../wholeCorpus.js';
+import type { Shift, Shifted } from './shiftBetween.js';
 
 const most = { species: 12, moves: 6 };
 
 const listed = (entries: readonly (readonly [string, number])[], limit: number): string =>
   [...entries.slice(0, limit).map(([id, count]) => `${id} ${count}`), ...(entries.length > limit ? [`and ${entries.length - limit} more`] : [])].join(', ');
 
-const proposalText = ({ tree, operation, date, where }: Asked): string => stringify({ tree, operation, date, where }, { collectionStyle: 'flow', lineWidth: 0 }).trim();
+const proposalText = ({ tree, operation, date, where }: Proposal): string => stringify({ tree, operation, date, where }, { collectionStyle: 'flow', lineWidth: 0 }).trim();
 
 const rulesOf = ({ before, after, rules }: Shifted): readonly string[] => rules.map((rule) => `${rule}: ${before.rules[rule] ?? 'does not fire'} -> ${after.rules[rule] ?? 'does not fire'}`);
 
