@@ -2,14 +2,8 @@ import { Command } from 'commander';
 import colors from 'picocolors';
 import type { Advisor } from '../advisor.js';
 import { SparebudError } from '../knowledge/error.js';
-import type { Knowledge, Species, Trait } from '../knowledge/knowledge.js';
-
-const valueText = (trait: Trait): string => {
-  if (trait.either !== undefined) return `${trait.either.join(' or ')} (sources disagree)`;
-  const { is } = trait;
-  if (Array.isArray(is)) return is.length === 0 ? 'none' : is.map((each) => (typeof each === 'object' ? Object.values(each as object).join(', ') : String(each))).join(is.every((each) => typeof each === 'number') ? ' to ' : ', ');
-  return String(is);
-};
+import type { Knowledge, Species } from '../knowledge/knowledge.js';
+import { traitText } from '../knowledge/traitText.js';
 
 const sheet = (species: Species, knowledge: Knowledge): string => {
   const lines = [`${colors.bold(species.name)}${species.author === undefined ? '' : ` ${species.author}`}  (${species.id})`];
@@ -19,7 +13,7 @@ const sheet = (species: Species, knowledge: Knowledge): string => {
   lines.push('');
   for (const [name, trait] of Object.entries(species.traits)) {
     const unit = knowledge.facts[`species.${name}`]?.unit;
-    lines.push(`  ${name.padEnd(28)} ${valueText(trait)}${unit === undefined ? '' : ` ${unit}`}`);
+    lines.push(`  ${name.padEnd(28)} ${traitText(trait)}${unit === undefined ? '' : ` ${unit}`}`);
     lines.push(colors.dim(`  ${''.padEnd(28)} ${trait.level}: ${trait.sources.map((id) => `${id}${knowledge.sources[id]?.from === 'memory' ? ' (recalled)' : ''}`).join(', ')}${trait.note === undefined ? '' : `; ${trait.note}`}`));
   }
   return `${lines.join('\n')}\n`;
