@@ -13,6 +13,6 @@ test('its shares come to the whole, and every disagreement stands on it with a r
     const shares = [...table.matchAll(/([\d.]+) % \|$/gm)].map((match) => Number(match[1]));
     expect(shares.reduce((sum, share) => sum + share, 0), table).toBeCloseTo(100, 0);
   }
-  for (const { id, reason } of kept) expect(page).toContain(`| ${id} | `), expect(page).toContain(reason.replaceAll('|', '\\|'));
+  for (const { table, id, kind, reason } of kept) expect(page).toContain(`| ${table} | ${id} | ${kind} | ${reason.replaceAll('|', '\\|')} |`);
   expect(page).not.toMatch(/undefined|NaN|\[object/);
 });

@@ -1,0 +1,32 @@
+import type { FactWord, Knowledge, Rule } from '../../knowledge/knowledge.js';
+import { html } from './html.js';
+import { link, type Page } from './page.js';
+
+/** The rules that look at each fact, in `when` or `unless`, or as a limit. */
+export const rulesByFact = ({ rules, facts }: Knowledge): ReadonlyMap<string, readonly Rule[]> => {
+  const by = new Map<string, Rule[]>();
+  for (const rule of Object.values(rules)) {
+    const written = JSON.stringify([rule.when, rule.unless]);
+    for (const id of Object.keys(facts)) if (written.includes(`"${id}"`) || (id.startsWith('species.') && written.includes(`"trait":"${id.slice('species.'.length)}"`))) by.set(id, [...(by.get(id) ?? []), rule]);
+  }
+  return by;
+};
+
+/** A page of one fact or trait. */
+export const factPage = (fact: FactWord, rules: readonly Rule[], { wording }: Knowledge): Page => {
+  const { id, type, unit, values, bounds, meaning, given, assume, ask, label } = fact;
+  const row = (head: string, told: string | undefined): readonly ReturnType<typeof html>[] => (told === undefined ? [] : [html`<dt>${head}</dt><dd>${told}</dd>`]);
+  return {
+    path: `facts/${id}.html`, title: id, section: 'facts', description: `${id}: ${meaning}`, words: `${label ?? ''} ${meaning}`,
+    body: html`
+<p class="chain">${link('facts/index.html', 'facts')} › ${id.startsWith('species.') ? 'trait of a species' : 'fact of a proposal'}</p>
+<h1><code>${id}</code></h1>
+<p>${meaning.charAt(0).toUpperCase()}${meaning.slice(1)}.</p>
+<dl class="facts">
+${row('type', type)}${row('unit', unit === 'share' ? 'share, from 0 to 1' : unit)}${row('values', values?.join(', '))}${row('bounds', bounds === undefined ? undefined : `${bounds[0]} to ${bounds[1]}`)}
+${row('told as', given)}${row('where it is not told', assume === undefined ? undefined : Object.entries(assume).map(([operation, value]) => `${operation === 'default' ? '' : `${operation}: `}${String(value)}`).join('; '))}${row('asked as', ask === undefined ? undefined : (wording[`ask.${ask}`] ?? ask))}
+</dl>
+<h2>Rules that look at it</h2>
+${rules.length === 0 ? html`<p>None: it shapes expectations, or other facts.</p>` : html`<ul>${rules.map((rule) => html`<li>${link(`rules/${rule.id}.html`, rule.title)} <small>${rule.id}</small></li>`)}</ul>`}`,
+  };
+};

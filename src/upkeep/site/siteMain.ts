@@ -1,0 +1,39 @@
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { build } from 'esbuild';
+import { createAdvisor } from '../../advisor.js';
+import { readKnowledge } from '../../knowledge/read/readKnowledge.js';
+import { yearPicture } from '../../picture/yearPicture.js';
+import { stationsIn } from '../wholeCorpus.js';
+import { brokenLinks } from './brokenLinks.js';
+import { laidOut, type Section, sections } from './page.js';
+import { sampleYears } from './sampleYears.js';
+import { sitePages, yearPath } from './sitePages.js';
+
+/* `npm run docs`: the pages of docs/site, from the knowledge of this folder and docs/*.md; typedoc adds the API. */
+const root = process.cwd();
+const site = join(root, 'docs/site');
+const advisor = createAdvisor(readKnowledge(root), { places: stationsIn(root) });
+const years = await sampleYears(advisor);
+
+const markdown = new Map(['docs/guides', 'docs'].flatMap((folder) => readdirSync(join(root, folder)).filter((name) => name.endsWith('.md')).sort().map((name): [string, string] => [`${folder}/${name}`, readFileSync(join(root, folder, name), 'utf8')])));
+const pages = sitePages(advisor, markdown, years);
+const files = new Map(pages.map((page): [string, string] => [page.path, laidOut(page)]));
+const { wording } = advisor.knowledge;
+for (const [id, year] of years) files.set(yearPath(id), yearPicture(year, (text, params = {}) => (wording[text] ?? text).replaceAll(/\{([^}]+)\}/g, (_, name: string) => params[name] ?? '')));
+files.set('search.json', JSON.stringify(pages.map(({ path, title, section, words }) => ({ path, title, kind: section === undefined ? '' : sections[section as Section], words }))));
+files.set('site.css', readFileSync(join(import.meta.dirname, 'site.css'), 'utf8'));
+const { outputFiles } = await build({ entryPoints: [join(import.meta.dirname, 'search.browser.ts')], bundle: true, format: 'esm', minify: true, write: false, target: 'es2022' });
+files.set('search.js', outputFiles[0]!.text);
+
+const broken = brokenLinks(files);
+if (broken.length > 0) {
+  process.stderr.write(`links that lead nowhere:\n${broken.join('\n')}\n`);
+  process.exit(1);
+}
+rmSync(site, { recursive: true, force: true });
+for (const [path, text] of files) {
+  mkdirSync(dirname(join(site, path)), { recursive: true });
+  writeFileSync(join(site, path), text);
+}
+process.stdout.write(`${pages.length} pages, ${years.size} years, ${Math.round([...files.values()].reduce((sum, text) => sum + text.length, 0) / 1024)} kB in docs/site\n`);

@@ -1,0 +1,42 @@
+import type { Advisor } from '../../advisor.js';
+import type { Year } from '../../advice/year.js';
+import type { IssueCode } from '../../knowledge/error.js';
+import { errorPage, errorTexts } from './errorPage.js';
+import { factPage, rulesByFact } from './factPage.js';
+import { indexPages } from './indexPages.js';
+import { markdownPage } from './markdownPage.js';
+import { operationPage } from './operationPage.js';
+import type { Page } from './page.js';
+import { rulePage } from './rulePage.js';
+import { speciesPage } from './speciesPage.js';
+
+/** Where the picture of a species' year stands. */
+export const yearPath = (id: string): string => `species/year/${id}.svg`;
+
+/** Where a Markdown file of docs/ stands in the site. */
+export const placedAt = (file: string): string => (file.startsWith('docs/guides/') ? file.slice('docs/'.length) : `guides/${file.slice('docs/'.length)}`).replace(/\.md$/, '.html');
+
+/**
+ * Every page of the site.
+ *
+ * @param markdown the files of docs/, by their paths
+ * @param years the sample years of the species, by id
+ */
+export const sitePages = (advisor: Advisor, markdown: ReadonlyMap<string, string>, years: ReadonlyMap<string, Year>): readonly Page[] => {
+  const { knowledge } = advisor;
+  const placed = new Map([...markdown.keys()].map((file): [string, string] => [file, placedAt(file)]));
+  const guides = [...markdown].map(([file, text]) => markdownPage(file, text, placed));
+  const looking = rulesByFact(knowledge);
+  return [
+    ...indexPages(knowledge, guides),
+    ...guides,
+    ...Object.values(knowledge.species).map((species) => {
+      const year = years.get(species.id);
+      return speciesPage(species, knowledge, year === undefined ? undefined : { year, picture: yearPath(species.id) });
+    }),
+    ...Object.values(knowledge.rules).map((rule) => rulePage(rule, knowledge)),
+    ...Object.values(knowledge.facts).map((fact) => factPage(fact, looking.get(fact.id) ?? [], knowledge)),
+    ...advisor.operations().map((form) => operationPage(form, knowledge)),
+    ...(Object.keys(errorTexts) as IssueCode[]).map(errorPage),
+  ];
+};
