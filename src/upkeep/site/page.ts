@@ -34,6 +34,7 @@ export const laidOut = ({ path, title, section, description, body }: Page): stri
 <meta name="color-scheme" content="light dark">
 <title>${title} · sparebud</title>
 <link rel="stylesheet" href="~/site.css">
+<link rel="icon" href="~/icon.svg" type="image/svg+xml">
 <script type="module" src="~/search.js"></script>
 </head>
 <body>

@@ -17,7 +17,7 @@ const up = form.dataset['up'] ?? '';
 let looking: Promise<MiniSearch<Entry>> | undefined;
 const index = async (): Promise<MiniSearch<Entry>> => {
   const entries = (await (await fetch(`${up}search.json`)).json()) as readonly Entry[];
-  const search = new MiniSearch<Entry>({ idField: 'path', fields: ['title', 'words'], storeFields: ['title', 'kind'], searchOptions: { boost: { title: 3 }, prefix: true, fuzzy: 0.2, combineWith: 'AND' } });
+  const search = new MiniSearch<Entry>({ idField: 'path', fields: ['title', 'words'], storeFields: ['title', 'kind'], searchOptions: { boost: { title: 3 }, prefix: true, fuzzy: 0.3, combineWith: 'AND' } });
   search.addAll(entries);
   return search;
 };

@@ -1,13 +1,13 @@
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { build } from 'esbuild';
 import { createAdvisor } from '../../advisor.js';
 import { readKnowledge } from '../../knowledge/read/readKnowledge.js';
 import { yearPicture } from '../../picture/yearPicture.js';
 import { stationsIn } from '../wholeCorpus.js';
 import { brokenLinks } from './brokenLinks.js';
-import { laidOut, type Section, sections } from './page.js';
+import { laidOut } from './page.js';
 import { sampleYears } from './sampleYears.js';
+import { searchEntries, searchScript } from './searchFiles.js';
 import { sitePages, yearPath } from './sitePages.js';
 
 /* `npm run docs`: the pages of docs/site, from the knowledge of this folder and docs/*.md; typedoc adds the API. */
@@ -21,10 +21,9 @@ const pages = sitePages(advisor, markdown, years);
 const files = new Map(pages.map((page): [string, string] => [page.path, laidOut(page)]));
 const { wording } = advisor.knowledge;
 for (const [id, year] of years) files.set(yearPath(id), yearPicture(year, (text, params = {}) => (wording[text] ?? text).replaceAll(/\{([^}]+)\}/g, (_, name: string) => params[name] ?? '')));
-files.set('search.json', JSON.stringify(pages.map(({ path, title, section, words }) => ({ path, title, kind: section === undefined ? '' : sections[section as Section], words }))));
-files.set('site.css', readFileSync(join(import.meta.dirname, 'site.css'), 'utf8'));
-const { outputFiles } = await build({ entryPoints: [join(import.meta.dirname, 'search.browser.ts')], bundle: true, format: 'esm', minify: true, write: false, target: 'es2022' });
-files.set('search.js', outputFiles[0]!.text);
+files.set('search.json', searchEntries(pages));
+for (const name of ['site.css', 'icon.svg']) files.set(name, readFileSync(join(import.meta.dirname, name), 'utf8'));
+files.set('search.js', await searchScript());
 
 const broken = brokenLinks(files);
 if (broken.length > 0) {
