@@ -4,7 +4,7 @@ import { sharpened } from '../engine/sharpen.js';
 import type { Residual } from '../engine/specialise.js';
 import { judgementOf } from '../engine/verdict.js';
 import type { Asked } from '../facts/asked.js';
-import type { Rule, Value } from '../knowledge/knowledge.js';
+import type { Knowledge, Rule, Value } from '../knowledge/knowledge.js';
 import { type Answer, answersTo } from './answers.js';
 import type { Judge, Judged } from './judge.js';
 import { canTell, lookedAt, reaching } from './relevant.js';
@@ -17,6 +17,9 @@ const isAssumed = (answer: Answer, value: Value | undefined): boolean =>
 
 const differs = (answer: Answer, judged: Judged): boolean => answer.verdict !== judged.verdict || answer.range.join() !== judged.range.join();
 
+/** A region is a text, and only those that alerts name can change anything. */
+const regionsOf = ({ alerts }: Knowledge): readonly string[] => [...new Set(alerts.flatMap(({ regions }) => regions))].sort();
+
 /** Each fact that was assumed or estimated and on which the verdict turns, with what another value would bring. */
 export const assumptionsOf = async (judged: Judged, judge: Judge, rules: readonly Residual<Rule>[], { knowledge, operation }: Asked): Promise<readonly Assumption[]> => {
   const { facts } = judged;
@@ -26,8 +29,9 @@ export const assumptionsOf = async (judged: Judged, judge: Judge, rules: readonl
     const fact = facts.read(id);
     if (word === undefined || (word.assume === undefined && word.ask === undefined && fact.state !== 'estimated')) continue;
     if (fact.state !== 'assumed' && fact.state !== 'estimated') continue;
-    if (!canTell(word, operation) || word.type === 'text' || (word.type === 'number' && word.tries === undefined)) continue;
-    const answers = await answersTo(judge, word, fact.state === 'estimated' && Array.isArray(fact.among) ? (fact.among as readonly Value[]) : undefined);
+    const among = word.id === 'place.region' ? regionsOf(knowledge) : fact.state === 'estimated' && Array.isArray(fact.among) ? (fact.among as readonly Value[]) : undefined;
+    if (!canTell(word, operation) || (word.type === 'text' && among === undefined) || (word.type === 'number' && word.tries === undefined)) continue;
+    const answers = await answersTo(judge, word, among);
     const otherwise = answers.filter((answer) => differs(answer, judged) && !isAssumed(answer, fact.value));
     if (otherwise.length > 0) assumed.push({ fact: id as Assumption['fact'], value: (fact.value ?? null) as Assumption['value'], otherwise: otherwise as unknown as Assumption['otherwise'] });
   }

@@ -178,6 +178,17 @@ describe('what follows work', () => {
   });
 });
 
+describe('what is taken for granted', () => {
+  test('of the region is said where alerts of some region would change the verdict', async () => {
+    const told = async (where?: object) => await advisor.assess({ tree: { species: 'pinus-pinea' }, operation: { op: 'clean-stub', branchDiameterMm: 3 }, date: '2024-02-01', ...(where === undefined ? {} : { where }) });
+    const { verdict, assumed } = await told();
+    expect(verdict).toBe('allowed');
+    expect(assumed.find(({ fact }) => fact === 'place.region')?.otherwise).toEqual([{ value: 'US-CA', verdict: 'risky', range: ['risky', 'risky'] }]);
+    expect((await told({ region: 'US-CA' })).verdict).toBe('risky');
+    expect((await told({ region: 'GB' })).assumed.map(({ fact }) => fact)).not.toContain('place.region');
+  });
+});
+
 describe('what to expect', () => {
   test('wire marks sooner on a tree that thickens faster, and as its kind usually does where that is not told', async () => {
     const weeks = async (trunk?: object): Promise<readonly number[] | undefined> => (await advisor.assess({ tree: { species: 'acer-palmatum', ...(trunk === undefined ? {} : { trunk }) }, operation: { op: 'wire', bend: 'gentle' }, date: '2026-06-01', where: { place: 'koeln-cologne-germany' } })).expect.wireMarksWeeks;
