@@ -1,4 +1,5 @@
 import type { IssueCode } from '../../knowledge/error.js';
+import { capital } from './capital.js';
 import { html } from './html.js';
 import { link, type Page } from './page.js';
 
@@ -39,6 +40,6 @@ export const errorPage = (code: IssueCode): Page => {
   const [means, help] = errorTexts[code];
   return {
     path: `errors/${code}.html`, title: code, section: 'errors', description: `${code}: ${means}`, words: means,
-    body: html`<p class="chain">${link('errors/index.html', 'errors')} › ${code}</p><h1><code>${code}</code></h1><p>${means.charAt(0).toUpperCase()}${means.slice(1)}.</p><p>${help}</p><p>Every issue has <code>code</code>, <code>path</code>, <code>message</code>, and where they help <code>found</code>, <code>accepted</code> and <code>help</code>. All that is wrong is said at once.</p>`,
+    body: html`<p class="chain">${link('errors/index.html', 'errors')} › ${code}</p><h1><code>${code}</code></h1><p>${capital(means)}.</p><p>${help}</p><p>Every issue has <code>code</code>, <code>path</code>, <code>message</code>, and where they help <code>found</code>, <code>accepted</code> and <code>help</code>. All that is wrong is said at once.</p>`,
   };
 };

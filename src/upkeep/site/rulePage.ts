@@ -1,14 +1,35 @@
 import { stringify } from 'yaml';
 import type { Knowledge, Rule } from '../../knowledge/knowledge.js';
 import { strengthOf } from '../../advice/findings.js';
+import { setText } from '../../advice/setText.js';
+import { capital } from './capital.js';
 import { conditionText } from './conditionText.js';
+import { factLabel } from './factLabel.js';
+import { factLink } from './factLink.js';
 import { html, type Html } from './html.js';
+import { listed } from './listed.js';
 import { link, type Page } from './page.js';
 import { sourceList } from './sourceList.js';
+import { valueText } from './valueText.js';
 
 /** A text of a rule with its places for numbers named, as no tree is asked about here. */
 const withNames = (text: string, { facts }: Knowledge): Html =>
-  html`${text.split(/(\{[^}]+\})/).map((part) => (!part.startsWith('{') ? part : part === '{species.name}' ? html`<i>the species</i>` : html`<i>(${facts[part.slice(1, -1)]?.label ?? facts[part.slice(1, -1)]?.meaning ?? part})</i>`))}`;
+  html`${text.split(/\{([^}]+)\}/).map((part, i, parts) => {
+    if (i % 2 === 0) return part;
+    const name = part === 'species.name' ? 'the species' : facts[part] === undefined ? part : `(${factLabel(facts[part])})`;
+    return html`<i>${/(^|[.:?!] )$/.test(parts[i - 1]!) ? capital(name) : name}</i>`;
+  })}`;
+
+/** What a rule would have done instead: another time, other work, or the same in another way. */
+const insteadText = ({ wait, do: work, set }: NonNullable<Rule['instead']>, knowledge: Knowledge): Html => {
+  const { op, ...ways } = work ?? {};
+  const [how, otherwise] = [setText(ways, knowledge), set === undefined ? '' : setText(set, knowledge)];
+  return html`<ul>
+${wait === undefined ? '' : html`<li>Wait for: ${[wait].flat().map((phase) => valueText(phase, undefined, knowledge)).join(', ')}.</li>`}
+${op === undefined ? '' : html`<li>${link(`operations/${String(op)}.html`, knowledge.operations[String(op)]?.label ?? String(op))}${how === '' ? '' : `, ${how}`}.</li>`}
+${otherwise === '' ? '' : html`<li>The same, ${otherwise}.</li>`}
+</ul>`;
+};
 
 /** A page of one rule: why, when, unless, examples, sources. */
 export const rulePage = (rule: Rule, knowledge: Knowledge): Page => {
@@ -23,15 +44,17 @@ export const rulePage = (rule: Rule, knowledge: Knowledge): Page => {
 <p>${withNames(rule.because, knowledge)}</p>
 ${rule.note === undefined ? '' : html`<p>${rule.note}</p>`}
 <h2>When</h2>
-<p>On ${rule.operations === 'all' ? 'every operation' : operations.map((op, i) => html`${i === 0 ? '' : ', '}${link(`operations/${op}.html`, knowledge.operations[op]?.label ?? op)}`)}, if all of these hold:</p>
+<p>On ${rule.operations === 'all' ? 'every operation' : listed(operations.map((op) => link(`operations/${op}.html`, knowledge.operations[op]?.label ?? op)))}, if all of these hold:</p>
 <ul>${rule.when.map((condition) => html`<li>${conditionText(condition, knowledge)}</li>`)}</ul>
-${rule.unless.length === 0 ? '' : html`<h2>Unless</h2><ul>${rule.unless.map((each) => html`<li>${each.when.map((condition, i) => html`${i === 0 ? '' : ', and '}${conditionText(condition, knowledge)}`)}: ${each.because} <small>${sourceList(each.sources, knowledge)}</small></li>`)}</ul>`}
-${rule.covers.length === 0 ? '' : html`<p>Where it fires for certain, these are not shown beside it: ${rule.covers.map((id, i) => html`${i === 0 ? '' : ', '}${link(`rules/${id}.html`, knowledge.rules[id]?.title ?? id)}`)}.</p>`}
+${rule.unless.length === 0 ? '' : html`<h2>Unless</h2>${rule.unless.map((each) => html`<p>${each.because} <small>${sourceList(each.sources, knowledge)}</small></p><ul>${each.when.map((condition) => html`<li>${conditionText(condition, knowledge)}</li>`)}</ul>`)}`}
+${rule.reverses.length === 0 ? '' : html`<p>On purpose it is no stricter where these are worse: ${listed(rule.reverses.map((fact) => factLink(fact, knowledge)))}.</p>`}
+${rule.covers.length === 0 ? '' : html`<p>Where it fires for certain, these are not shown beside it: ${listed(rule.covers.map((id) => link(`rules/${id}.html`, knowledge.rules[id]?.title ?? id)))}.</p>`}
+${rule.instead === undefined ? '' : html`<h2>Instead</h2>${insteadText(rule.instead, knowledge)}`}
 <h2>Sources</h2>
 <p>${sourceList(rule.sources, knowledge)}</p>
 <h2>Examples</h2>
 <p>They run as tests.</p>
-<div class="wide"><table><thead><tr><th scope="col">given</th><th scope="col">fires</th></tr></thead><tbody>${rule.examples.map(({ given, fires }) => html`<tr><td>${Object.entries(given).map(([fact, value]) => html`<code>${fact}: ${Array.isArray(value) ? `[${value.join(', ')}]` : String(value)}</code> `)}</td><td>${fires}</td></tr>`)}</tbody></table></div>
+<div class="wide"><table><thead><tr><th scope="col">given</th><th scope="col">fires</th><th scope="col">says</th></tr></thead><tbody>${rule.examples.map(({ operation, given, fires, verdict }) => html`<tr><td>${listed(Object.entries({ ...(operation === undefined ? {} : { operation }), ...given }).map(([fact, value]) => html`<code>${fact}: ${Array.isArray(value) ? `[${value.join(', ')}]` : String(value)}</code>`))}</td><td>${fires}</td><td>${verdict?.replace('-', ' ')}</td></tr>`)}</tbody></table></div>
 <h2>As it is written</h2>
 <pre><code>${stringify({ when: rule.when, ...(rule.unless.length === 0 ? {} : { unless: rule.unless }) }).trimEnd()}</code></pre>`,
   };
