@@ -31,7 +31,8 @@ const overlay = (verdict: keyof typeof paints): string | undefined => (verdict =
 /** The wording of a picture: an id and its parameters to a text. */
 export type Wording = (id: string, params?: Readonly<Record<string, string>>) => string;
 
-const shortDate = (iso: string): string => `${Number(iso.slice(8))} ${['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'][Number(iso.slice(5, 7)) - 1]!}`;
+/** A day as a picture names it: `9 Apr`. */
+export const shortDate = (iso: string): string => `${Number(iso.slice(8))} ${['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'][Number(iso.slice(5, 7)) - 1]!}`;
 
 /**
  * A year as a picture: months across, operations down, phases and frost above.

@@ -9,7 +9,7 @@ import { chromiumPath } from './chromium.js';
 import { served } from './served.js';
 
 test.skipIf(chromiumPath === undefined)('a species is found by its common name, by keyboard, on a page of any depth, under a strict content policy', async () => {
-  const pages = sitePages(advisor, new Map(), new Map());
+  const pages = await sitePages(advisor, new Map(), new Map());
   const files = new Map(pages.map((page): [string, string] => [page.path, laidOut(page)]));
   for (const name of ['site.css', 'icon.svg']) files.set(name, readFileSync(`${root}src/upkeep/site/${name}`, 'utf8'));
   files.set('search.js', await searchScript()).set('search.json', searchEntries(pages));

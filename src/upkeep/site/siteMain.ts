@@ -17,7 +17,7 @@ const advisor = createAdvisor(readKnowledge(root), { places: stationsIn(root) })
 const years = await sampleYears(advisor);
 
 const markdown = new Map(['docs/guides', 'docs'].flatMap((folder) => readdirSync(join(root, folder)).filter((name) => name.endsWith('.md')).sort().map((name): [string, string] => [`${folder}/${name}`, readFileSync(join(root, folder, name), 'utf8')])));
-const pages = sitePages(advisor, markdown, years);
+const pages = await sitePages(advisor, markdown, years);
 const files = new Map(pages.map((page): [string, string] => [page.path, laidOut(page)]));
 const { wording } = advisor.knowledge;
 for (const [id, year] of years) files.set(yearPath(id), yearPicture(year, (text, params = {}) => (wording[text] ?? text).replaceAll(/\{([^}]+)\}/g, (_, name: string) => params[name] ?? '')));

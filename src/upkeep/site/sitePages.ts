@@ -8,6 +8,7 @@ import { markdownPage } from './markdownPage.js';
 import { operationPage } from './operationPage.js';
 import type { Page } from './page.js';
 import { rulePage } from './rulePage.js';
+import { speciesCautions } from './speciesCautions.js';
 import { speciesPage } from './speciesPage.js';
 
 /** Where the picture of a species' year stands. */
@@ -22,17 +23,18 @@ export const placedAt = (file: string): string => (file.startsWith('docs/guides/
  * @param markdown the files of docs/, by their paths
  * @param years the sample years of the species, by id
  */
-export const sitePages = (advisor: Advisor, markdown: ReadonlyMap<string, string>, years: ReadonlyMap<string, Year>): readonly Page[] => {
+export const sitePages = async (advisor: Advisor, markdown: ReadonlyMap<string, string>, years: ReadonlyMap<string, Year>): Promise<readonly Page[]> => {
   const { knowledge } = advisor;
   const placed = new Map([...markdown.keys()].map((file): [string, string] => [file, placedAt(file)]));
-  const guides = [...markdown].map(([file, text]) => markdownPage(file, text, placed));
+  const written = [...markdown].map(([file, text]) => ({ page: markdownPage(file, text, placed), guide: file.startsWith('docs/guides/') }));
+  const cautions = await speciesCautions(knowledge);
   const looking = rulesByFact(knowledge);
   return [
-    ...indexPages(knowledge, guides),
-    ...guides,
+    ...indexPages(knowledge, written.filter(({ guide }) => guide).map(({ page }) => page), written.filter(({ guide }) => !guide).map(({ page }) => page)),
+    ...written.map(({ page }) => page),
     ...Object.values(knowledge.species).map((species) => {
       const year = years.get(species.id);
-      return speciesPage(species, knowledge, year === undefined ? undefined : { year, picture: yearPath(species.id) });
+      return speciesPage(species, knowledge, cautions.get(species.id) ?? [], year === undefined ? undefined : { year, picture: yearPath(species.id) });
     }),
     ...Object.values(knowledge.rules).map((rule) => rulePage(rule, knowledge)),
     ...Object.values(knowledge.facts).map((fact) => factPage(fact, looking.get(fact.id) ?? [], knowledge)),

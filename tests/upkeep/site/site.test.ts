@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import type { WrittenCondition } from '../../../src/knowledge/knowledge.js';
 import { brokenLinks } from '../../../src/upkeep/site/brokenLinks.js';
+import { conditionText } from '../../../src/upkeep/site/conditionText.js';
 import { errorTexts } from '../../../src/upkeep/site/errorPage.js';
 import { html } from '../../../src/upkeep/site/html.js';
 import { laidOut } from '../../../src/upkeep/site/page.js';
@@ -12,7 +14,7 @@ import { advisor, root, shipped } from '../../shipped.js';
 const pictured = ['acer-buergerianum', 'ficus-microcarpa'];
 const years = await sampleYears(advisor, ({ id }) => pictured.includes(id));
 const markdown = new Map(['docs/guides', 'docs'].flatMap((folder) => readdirSync(`${root}${folder}`).filter((name) => name.endsWith('.md')).map((name): [string, string] => [`${folder}/${name}`, readFileSync(`${root}${folder}/${name}`, 'utf8')])));
-const pages = sitePages(advisor, markdown, years);
+const pages = await sitePages(advisor, markdown, years);
 const files = new Map([...pages.map((page): [string, string] => [page.path, laidOut(page)]), ...pictured.map((id): [string, string] => [yearPath(id), '']), ['site.css', ''], ['icon.svg', ''], ['search.js', '']]);
 
 describe('the pages', () => {
@@ -45,6 +47,26 @@ describe('the pages', () => {
     expect(page).toMatch(/<img src="\.\.\/species\/year\/acer-buergerianum\.svg" width="800" alt="Phases, frost[^"]+2027-01-01/);
   });
 
+  it('tell the year in words too, each stretch with the rule that speaks loudest', () => {
+    const page = files.get('species/acer-buergerianum.html')!;
+    for (const { label, runs } of years.get('acer-buergerianum')!.operations) {
+      const row = page.split(/<\/?tr>/).find((each) => each.includes(`>${html`${label}`.html}</a></th>`))!;
+      expect(row.match(/<li>/g), label).toHaveLength(runs.length);
+      for (const { because } of runs) if (because !== undefined) expect(row).toContain(`rules/${because.id.replace('.title', '.html')}`);
+    }
+  });
+
+  it('warn of what the tree itself can do, at its species, and of what the work can do, at the operation', () => {
+    const { wording } = shipped;
+    const yew = files.get('species/taxus-baccata.html')!;
+    for (const id of ['dust', 'poison-people', 'poison-pets', 'poison-livestock']) expect(yew).toContain(html`${wording[`caution.${id}`]!}`.html);
+    for (const id of ['thorns', 'poison-not-recorded', 'blades']) expect(yew).not.toContain(html`${wording[`caution.${id}`]!}`.html);
+    expect(files.get('species/crataegus-monogyna.html')!).toContain(html`${wording['caution.thorns']!}`.html);
+    for (const [id, { operations }] of Object.entries(shipped.cautions)) {
+      for (const op of operations === 'all' ? Object.keys(shipped.operations) : operations) expect(files.get(`operations/${op}.html`)!, `${op}: ${id}`).toContain(html`<li>${wording[`caution.${id}`]!}`.html);
+    }
+  });
+
   it('show of each rule why, when, unless and every example', () => {
     for (const rule of Object.values(shipped.rules)) {
       const page = files.get(`rules/${rule.id}.html`)!;
@@ -60,6 +82,48 @@ describe('a link', () => {
   it('is found broken where the page or the place in it is not there', () => {
     const two = new Map([['a.html', '<p id="here"></p><a href="b/c.html#there">x</a><a href="#here">x</a>'], ['b/c.html', '<a href="../a.html#gone">x</a><img src="no.svg">']]);
     expect(brokenLinks(two)).toEqual(['a.html: b/c.html#there', 'b/c.html: ../a.html#gone', 'b/c.html: no.svg']);
+  });
+});
+
+describe('a condition', () => {
+  const said = (condition: WrittenCondition): string => conditionText(condition, shipped).html.replaceAll(/<[^>]+>/g, '');
+
+  it('is told in plain words, shares in per cent, with its unit', () => {
+    expect(said({ 'roots.shareRemoved': { above: 0.125 } })).toBe('roots taken: above 12.5 %');
+    expect(said({ 'season.phase': ['bud-swell', 'dormant'] })).toBe('phase: buds swelling or dormant');
+    expect(said({ 'season.nightC': { atLeast: -5, atMost: 3 } })).toBe('usual lowest temperature of the day: at least -5 °C and at most 3 °C');
+    expect(said({ 'season.nightC': { between: [-5, 3] } })).toBe('usual lowest temperature of the day: from -5 °C to 3 °C');
+    expect(said({ 'cut.foliageLeft': false })).toMatch(/: no$/);
+    expect(said({ 'disease.inSeason': { not: { has: 'oak-wilt' } } })).toMatch(/: not with oak wilt among them$/);
+  });
+
+  it('names the trait that it compares with, and leads to its page', () => {
+    expect(said({ 'exposure.lowestC': { below: { trait: 'roots.killC', plus: 3 } } })).toBe('lowest it will meet: below its temperature that kills roots in a pot plus 3 °C');
+    expect(said({ 'exposure.lowestC': { below: { trait: 'roots.killC', plus: -3 } } })).toMatch(/less 3 °C$/);
+    const { html: text } = conditionText({ 'roots.shareRemoved': { above: { trait: 'roots.maxRemoved', times: 1.5 } } }, shipped);
+    expect(text).toContain('above 1.5 times its <a href="~/facts/species.roots.maxRemoved.html">');
+    expect(said({ 'season.rootDaysLeft': { below: { operation: 'daysNeeded' } } })).toMatch(/below the days that the work needs after it$/);
+  });
+});
+
+describe('colours', () => {
+  /* Relative luminance and contrast: WCAG 2.1, https://www.w3.org/TR/WCAG21/#dfn-contrast-ratio, recalled. */
+  const luminance = (colour: string): number => {
+    const [r, g, b] = [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16) / 255).map((part) => (part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4)) as [number, number, number];
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  };
+  const contrast = (one: string, other: string): number => {
+    const [dark, light] = [luminance(one), luminance(other)].sort((a, b) => a - b) as [number, number];
+    return (light + 0.05) / (dark + 0.05);
+  };
+  const schemes = [...readFileSync(`${root}src/upkeep/site/site.css`, 'utf8').matchAll(/:root \{[^}]*--paper[^}]*\}/g)].map(([rule]) => Object.fromEntries([...rule.matchAll(/--(\w+): (#\w{6})/g)].map((match) => [match[1]!, match[2]!])));
+
+  it('stand out from the paper at least 4.5 to 1, by day and by night', () => {
+    expect(contrast('#000000', '#ffffff')).toBeCloseTo(21, 5);
+    expect(schemes).toHaveLength(2);
+    for (const scheme of schemes) {
+      for (const ink of ['ink', 'soft', 'moss', 'allowed', 'risky', 'against']) for (const ground of ['paper', 'band']) expect(contrast(scheme[ink]!, scheme[ground]!), `${ink} ${scheme[ink]!} on ${ground}`).toBeGreaterThanOrEqual(4.5);
+    }
   });
 });
 
