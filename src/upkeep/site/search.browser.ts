@@ -22,28 +22,40 @@ const index = async (): Promise<MiniSearch<Entry>> => {
   return search;
 };
 
+/** A line of the list: a page that was found, or a word about why none is. */
+const line = (text: string, to?: string, kind = ''): HTMLLIElement => {
+  const item = document.createElement('li');
+  if (to === undefined) {
+    item.textContent = text;
+    return item;
+  }
+  const anchor = document.createElement('a');
+  anchor.href = up + to;
+  anchor.textContent = text;
+  const small = document.createElement('small');
+  small.textContent = ` ${kind}`;
+  item.append(anchor, small);
+  return item;
+};
+
+const linesOf = async (asked: string): Promise<readonly HTMLLIElement[]> => {
+  try {
+    looking ??= index();
+    const found = (await looking).search(asked).slice(0, 12);
+    return found.length === 0 ? [line('Nothing is called so.')] : found.map((each) => line(String(each['title']), String(each.id), String(each['kind'])));
+  } catch {
+    /* Pages opened as files may not read other files. */
+    looking = undefined;
+    return [line('Search works where the pages come from a server.')];
+  }
+};
+
 const show = async (): Promise<void> => {
   const asked = input.value.trim();
-  if (asked === '') {
-    list.hidden = true;
-    list.replaceChildren();
-    return;
-  }
-  looking ??= index();
-  const found = (await looking).search(asked).slice(0, 12);
+  const lines = asked === '' ? [] : await linesOf(asked);
   if (input.value.trim() !== asked) return;
-  list.replaceChildren(...(found.length === 0 ? [document.createElement('li')] : found.map((each) => {
-    const item = document.createElement('li');
-    const anchor = document.createElement('a');
-    anchor.href = up + String(each.id);
-    anchor.textContent = String(each['title']);
-    const kind = document.createElement('small');
-    kind.textContent = ` ${String(each['kind'])}`;
-    item.append(anchor, kind);
-    return item;
-  })));
-  if (found.length === 0) list.firstElementChild!.textContent = 'Nothing is called so.';
-  list.hidden = false;
+  list.replaceChildren(...lines);
+  list.hidden = lines.length === 0;
 };
 
 input.addEventListener('input', () => { void show(); });
