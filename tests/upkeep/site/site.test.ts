@@ -92,7 +92,7 @@ describe('a condition', () => {
     expect(said({ 'roots.shareRemoved': { above: 0.125 } })).toBe('roots taken: above 12.5 %');
     expect(said({ 'season.phase': ['bud-swell', 'dormant'] })).toBe('phase: buds swelling or dormant');
     expect(said({ 'season.nightC': { atLeast: -5, atMost: 3 } })).toBe('usual night: at least -5 °C and at most 3 °C');
-    expect(said({ 'season.nightC': { between: [-5, 3] } })).toBe('usual lowest temperature of the day: from -5 °C to 3 °C');
+    expect(said({ 'season.nightC': { between: [-5, 3] } })).toBe('usual night: from -5 °C to 3 °C');
     expect(said({ 'cut.foliageLeft': false })).toMatch(/: no$/);
     expect(said({ 'disease.inSeason': { not: { has: 'oak-wilt' } } })).toMatch(/: not with oak wilt among them$/);
   });
