@@ -6,6 +6,7 @@ import { daysLeftIn } from './daysLeftIn.js';
 import { frostOn } from './frostOn.js';
 import { growthBounds } from './growthBounds.js';
 import { dayOfSeason, inGrowingYear } from './growingYear.js';
+import { inWarmRoom } from './inWarmRoom.js';
 import { isUnderCover } from './isUnderCover.js';
 import { placedSteps } from './placedSteps.js';
 import { estimate, known } from './range.js';
@@ -45,7 +46,10 @@ const withoutModel = (
   const seen = latestSighting(calendar, day, sightingHolds);
   // The air outside says nothing about roots under cover.
   const roots = underCover ? {} : rootsOn(calendar, day, year, sure, seen?.phase);
-  if (seen === undefined) return { phaseFrom: 'none', phaseSure: false, ...roots };
+  if (seen === undefined) {
+    const light = inWarmRoom(calendar, day);
+    return { phaseFrom: light === undefined ? 'none' : 'season', phaseSure: false, ...roots, ...light };
+  }
   const bySight = seasonFromSighting(seen.phase, calendar.standing);
   // Warm rooms keep what grows growing; for how long nobody can say (practice: two months at least).
   const kept = underCover && seen.phase === 'growing' ? estimate(120, 60, daysInYear) : undefined;

@@ -142,6 +142,20 @@ describe('where the model has no reach', () => {
     expect(awake).toMatchObject({ phase: 'leafing-out', phaseFrom: 'seen', awakeEarly: true });
   });
 
+  it('a tree of warm lands in a heated room is taken to grow while the days are long, and nothing is said of the dark months', () => {
+    const tropical: SeasonTraits = { model: 'tropical', restNeed: 'none' };
+    const may = on(lowland, tropical, '2026-05-20', [], 'heated-room');
+    expect(may).toMatchObject({ phase: 'growing', phaseFrom: 'season', phaseSure: false, among: ['growing', 'resting'] });
+    // From 20 May to the day in October that falls under 11 h: some 140 days.
+    expect(may.growingDaysLeft?.value).toBeGreaterThan(130);
+    expect(may.growingDaysLeft?.value).toBeLessThan(150);
+    expect(may.growingDaysLeft).toMatchObject({ atLeast: 0, sure: false });
+    expect(on(lowland, tropical, '2026-12-15', [], 'heated-room').phase).toBeUndefined();
+    expect(on(lowland, tropical, '2026-05-20', [], 'cool-room').phase).toBeUndefined();
+    expect(on(lowland, { model: 'evergreen' }, '2026-05-20', [], 'heated-room').phase).toBeUndefined();
+    expect(on(lowland, tropical, '2026-05-20', [['resting', '2026-05-18']], 'heated-room')).toMatchObject({ phase: 'resting', phaseFrom: 'seen' });
+  });
+
   it('a cold frame keeps step with the garden, a little less surely', () => {
     const frame = on(lowland, deciduous, '2026-02-01', [], 'cold-frame');
     expect(frame.phase).toBe('dormant');

@@ -1,0 +1,28 @@
+import type { Calendar } from './calendar.js';
+import type { Day } from './day.js';
+import { dayOfSeason, inGrowingYear } from './growingYear.js';
+import { estimate } from './range.js';
+import type { SeasonOn } from './seasonShape.js';
+import type { Phase } from './seasonTraits.js';
+import { daysInYear } from './yearDay.js';
+
+/** Day length from which a tree of warm lands grows behind a window, h (practice: from early spring into autumn; the same bound as outdoors, climateYear.ts). */
+const growingLightH = 11;
+
+/**
+ * What day length alone tells of a tree of warm lands in a heated room: while days are long it is taken to grow, and may yet stand still.
+ *
+ * Use it where nothing was seen on the tree. Undefined in short days, elsewhere under cover, and for trees whose year turns on cold: nothing tells of those.
+ * @param calendar as `seasonCalendar` gave it
+ * @param day days since 1970-01-01 UTC
+ */
+export const inWarmRoom = (calendar: Calendar, day: Day): Pick<SeasonOn, 'phase' | 'among' | 'growingDaysLeft' | 'rootDaysLeft'> | undefined => {
+  const { climate, climateYear: place, standing, traits: { model } } = calendar;
+  if (standing !== 'heated-room' || climate.latitude === undefined || place === undefined || model === 'deciduous' || model === 'evergreen') return undefined;
+  const { year, seasonDay } = inGrowingYear(day, place.south);
+  if (place.daylengthH[seasonDay]! < growingLightH) return undefined;
+  const rest: readonly Phase[] = model === 'dry-deciduous' ? ['dormant', 'leaf-fall'] : ['resting'];
+  const left = place.shortDays === undefined ? daysInYear : dayOfSeason(year, place.shortDays, place.south) - day;
+  const days = estimate(left, 0, daysInYear + 1);
+  return { phase: 'growing', among: ['growing', ...rest], growingDaysLeft: days, rootDaysLeft: days };
+};
