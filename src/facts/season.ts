@@ -1,3 +1,4 @@
+import type { Alert } from '../knowledge/knowledge.js';
 import { isoOf } from '../season/day.js';
 import type { Range } from '../season/standing.js';
 import type { Asked, Derive, Read } from './asked.js';
@@ -22,6 +23,17 @@ export const seasonFigure = (range: Range | undefined): FactValue | undefined =>
 const figure = (pick: (season: NonNullable<ReturnType<Asked['season']>>) => Range | undefined): Derive => (read, asked) => {
   const season = seasonOf(read, asked);
   return season === undefined ? unknown() : (seasonFigure(pick(season)) ?? unknown());
+};
+
+/** Diseases and pests of the species that alerts name for the region told, or may name where only a point on the map is told. */
+const diseasesOf = (alerts: readonly Alert[], read: Read, asked: Asked): FactValue => {
+  const risks = asked.traits['pruning.diseaseRisks']?.is as readonly string[] | undefined;
+  const region = read('place.region');
+  const named = (of: (alert: Alert) => boolean): readonly string[] => [...new Set(alerts.filter((alert) => risks?.includes(alert.disease) && of(alert)).map((alert) => alert.disease))].sort();
+  if (region.from === 'given') return known(named((alert) => alert.regions.some((each) => each === region.value || String(region.value).startsWith(`${each}-`))), 'worked-out');
+  const { latitude, longitude } = asked.proposal.where ?? {};
+  const near = named(({ box }) => box !== undefined && latitude !== undefined && longitude !== undefined && latitude >= box[0] && latitude <= box[1] && longitude >= box[2] && longitude <= box[3]);
+  return near.length === 0 ? known([], 'worked-out') : unknown([[], near]);
 };
 
 const frost = (pick: (season: NonNullable<ReturnType<Asked['season']>>) => Range | 'none' | undefined, never: number): Derive => (read, asked) => {
@@ -61,19 +73,9 @@ export const seasonFacts: Readonly<Record<string, Derive>> = {
     return seasonFigure(asked.winterLowC()) ?? unknown();
   },
   'disease.inSeason': (read, asked) => {
-    const risks = asked.traits['pruning.diseaseRisks']?.is as readonly string[] | undefined;
-    const region = read('place.region');
-    const here = asked.knowledge.alerts.filter((alert) => risks?.includes(alert.disease));
-    if (here.length === 0) return known([], 'worked-out');
     const date = asked.day === undefined ? undefined : isoOf(asked.day).slice(5);
-    const inSeason = here.filter((alert) => date === undefined || (alert.from <= alert.to ? alert.from <= date && date <= alert.to : alert.from <= date || date <= alert.to));
-    const named = (alerts: typeof here): readonly string[] => [...new Set(alerts.map((alert) => alert.disease))].sort();
-    if (region.from === 'given') {
-      const there = named(inSeason.filter((alert) => alert.regions.some((each) => each === region.value || String(region.value).startsWith(`${each}-`))));
-      return date === undefined && there.length > 0 ? unknown([[], there]) : known(there, 'worked-out');
-    }
-    const { latitude, longitude } = asked.proposal.where ?? {};
-    const near = named(inSeason.filter(({ box }) => box !== undefined && latitude !== undefined && longitude !== undefined && latitude >= box[0] && latitude <= box[1] && longitude >= box[2] && longitude <= box[3]));
-    return near.length === 0 ? known([], 'worked-out') : unknown([[], near]);
+    const there = diseasesOf(asked.knowledge.alerts.filter(({ from, to }) => date === undefined || (from <= to ? from <= date && date <= to : from <= date || date <= to)), read, asked);
+    return date === undefined && there.state === 'known' && (there.value as readonly string[]).length > 0 ? unknown([[], there.value as readonly string[]]) : there;
   },
+  'disease.here': (read, asked) => diseasesOf(asked.knowledge.alerts, read, asked),
 };
