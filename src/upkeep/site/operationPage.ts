@@ -28,13 +28,15 @@ const strainRows = ({ strain, daysNeeded }: OperationWord, knowledge: Knowledge)
   return html`<dl class="facts"><dt>at least</dt><dd>${strain.least}</dd>${row('light', [...from(strain.lightFrom), ...at(strain.lightFor)])}${row('hard', [...from(strain.hardFrom), ...at(strain.hardFor)])}${daysNeeded === undefined ? '' : html`<dt>needs after it</dt><dd>${daysNeeded.days} growing days</dd>`}</dl>`;
 };
 
-const parameterRows = (parameters: OperationForm['parameters'], knowledge: Knowledge): Html => {
+const parameterTable = (parameters: OperationForm['parameters'], knowledge: Knowledge): Html => {
+  if (parameters.length === 0) return html`<p>None: it is asked as it is.</p>`;
   const facts = new Map(Object.values(knowledge.facts).flatMap((word) => (word.given === undefined ? [] : [[word.given, word]])));
-  return html`${parameters.map(({ name, meaning, type, choices, bounds, assumed, ask }) => {
+  const rows = parameters.map(({ name, meaning, type, choices, bounds, assumed, ask }) => {
     const word = facts.get(`operation.${name}`);
-    const shown = (value: unknown): string => valueText(value, word, knowledge);
-    return html`<tr><th scope="row"><code>${name}</code></th><td>${word === undefined ? meaning : link(`facts/${word.id}.html`, meaning)}</td><td>${choices?.join(', ') ?? (bounds === undefined ? type : `${bounds[0]} to ${bounds[1]}${word?.unit === undefined || word.unit === 'share' ? '' : ` ${word.unit}`}`)}</td><td>${assumed !== undefined ? shown(assumed) : ask !== undefined ? 'asked for' : 'unknown'}</td></tr>`;
-  })}`;
+    const values = choices?.join(', ') ?? (bounds === undefined ? type : `${bounds[0]} to ${bounds[1]}${word?.unit === undefined || word.unit === 'share' ? '' : ` ${word.unit}`}`);
+    return html`<tr><th scope="row"><code>${name}</code></th><td>${word === undefined ? meaning : link(`facts/${word.id}.html`, meaning)}</td><td>${values}</td><td>${assumed !== undefined ? valueText(assumed, word, knowledge) : ask !== undefined ? 'asked for' : 'unknown'}</td></tr>`;
+  });
+  return html`<div class="wide"><table><thead><tr><th scope="col">name</th><th scope="col">meaning</th><th scope="col">values</th><th scope="col">where it is not told</th></tr></thead><tbody>${rows}</tbody></table></div>`;
 };
 
 /** A page of one operation: how to ask about it, what it asks of the tree, which rules judge it, what is said for safety, and what follows. */
@@ -50,7 +52,7 @@ export const operationPage = ({ op, label, parameters }: OperationForm, knowledg
 <h1>${label}</h1>
 ${aliases.length === 0 ? '' : html`<p>Also asked as ${listed(aliases.map(([alias, set]) => html`${alias}${Object.keys(set).length === 0 ? '' : html` <small>(${setText(set, knowledge)})</small>`}`))}.</p>`}
 <h2>Parameters</h2>
-<div class="wide"><table><thead><tr><th scope="col">name</th><th scope="col">meaning</th><th scope="col">values</th><th scope="col">where it is not told</th></tr></thead><tbody>${parameterRows(parameters, knowledge)}</tbody></table></div>
+${parameterTable(parameters, knowledge)}
 <h2>What it asks of the tree</h2>
 ${strainRows(word, knowledge)}
 <h2>Rules that name it</h2>
