@@ -62,6 +62,8 @@ ${traits.length} traits, counted where they are written and not where they are h
 
 ${table('rests on', 'traits', traits.map(([, , { sources }]) => originOf(wordsOf(sources))))}
 
+${table('strength', 'traits', traits.map(([, , { sources }]) => strengthOf(wordsOf(sources))))}
+
 ${table('setting', 'traits', traits.flatMap(([, , { sources }]) => studied(sources)))}
 
 ## Where sources disagree
