@@ -62,7 +62,7 @@ export const indexPages = (knowledge: Knowledge, guides: readonly Page[], report
     listPage('rules', 'Rules', 'Each says one thing, with its reason, its sources, and examples that run as tests.', html`${families(Object.values(rules), '/').map(([family, each]) => html`<h2>${family}</h2><ul>${each.map((rule) => html`<li>${link(`rules/${rule.id}.html`, rule.title)} <span class="verdict ${rule.verdict}">${rule.verdict.replace('-', ' ')}</span></li>`)}</ul>`)}`),
     listPage('operations', 'Operations', 'What can be asked about.', html`<ul class="columns">${Object.values(operations).map(({ id, label }) => html`<li>${link(`operations/${id}.html`, label)}</li>`)}</ul>`),
     listPage('facts', 'Facts', 'What rules look at: facts of a proposal, worked out or told, and traits of a species.', html`${families(Object.values(facts), '.').map(([family, each]) => html`<h2>${family}</h2><ul>${each.map(({ id, meaning }) => html`<li>${link(`facts/${id}.html`, html`<code>${id}</code>`)} ${meaning}</li>`)}</ul>`)}`),
-    listPage('sources', 'Sources', 'Every source that a trait or rule names.', sourceEntries(knowledge)),
+    listPage('sources', 'Sources', 'Every source that a trait, a rule or a formula names.', sourceEntries(knowledge)),
     listPage('errors', 'Errors', 'Codes that a program may look at.', html`<ul>${(Object.keys(errorTexts) as IssueCode[]).map((code) => html`<li>${link(`errors/${code}.html`, html`<code>${code}</code>`)} ${errorTexts[code][0]}</li>`)}</ul>`),
   ];
 };

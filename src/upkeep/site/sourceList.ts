@@ -10,4 +10,4 @@ export const sourceList = (ids: readonly string[], { sources }: Knowledge): Html
 
 /** Every source in full. */
 export const sourceEntries = ({ sources }: Knowledge): Html =>
-  html`<dl class="sources">${Object.values(sources).map(({ id, title, author, year, in: within, from: how, studied, extent, note }) => html`<dt id="${id}">${id}</dt><dd>${author === undefined ? '' : `${author}: `}${title}${within === undefined ? '' : `. ${within}`}${year === undefined ? '' : `, ${year}`}. <small>${from[how]}; studied: ${studied}${extent === undefined ? '' : `; ${extent}`}${note === undefined ? '' : `; ${note}`}</small></dd>`)}</dl>`;
+  html`<dl class="sources">${Object.values(sources).map(({ id, title, author, year, in: within, from: how, studied, extent, note }) => html`<dt id="${id}">${id}</dt><dd>${author === undefined ? '' : `${author}: `}${title}${within === undefined ? '' : `. ${within}`}${year === undefined ? '' : `, ${year}`}. <small>${from[how]}${extent === undefined ? '' : `, ${extent}`}; studied: ${studied}${note === undefined ? '' : `; ${note}`}</small></dd>`)}</dl>`;
