@@ -22,7 +22,7 @@ export const inWarmRoom = (calendar: Calendar, day: Day): Pick<SeasonOn, 'phase'
   const { year, seasonDay } = inGrowingYear(day, place.south);
   if (place.daylengthH[seasonDay]! < growingLightH) return undefined;
   const rest: readonly Phase[] = model === 'dry-deciduous' ? ['dormant', 'leaf-fall'] : ['resting'];
-  const left = place.shortDays === undefined ? daysInYear : dayOfSeason(year, place.shortDays, place.south) - day;
+  const left = place.shortDays === undefined ? daysInYear : Math.max(0, dayOfSeason(year, place.shortDays, place.south) - day);
   const days = estimate(left, 0, daysInYear + 1);
   return { phase: 'growing', among: ['growing', ...rest], growingDaysLeft: days, rootDaysLeft: days };
 };

@@ -36,7 +36,7 @@ const withAssumptions = (proposal: Proposal, assumed: readonly Assessment['assum
   assumed.filter(({ fact, value }) => value !== null && shipped.facts[fact]!.type !== 'text' && mayTell(proposal, fact)).reduce((told, { fact, value }) => set(told, shipped.facts[fact]!.given!, value), proposal);
 
 /** A place that does not tell the region, which was taken to be one without alerts: neither by name nor by where it lies. */
-const withoutRegion = ({ region: _, longitude: __, ...where }: Readonly<Record<string, unknown>>): object => where;
+const withoutRegion = (where: object): object => Object.fromEntries(Object.entries(where).filter(([name]) => name !== 'region' && name !== 'longitude'));
 
 const within = (value: Value, among: unknown): boolean => {
   if (among === undefined) return true;
