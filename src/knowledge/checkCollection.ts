@@ -1,7 +1,7 @@
-import { collectionValidator } from '../contract/validators.generated.js';
+import { collectionErrors } from '../contract/validators.js';
 import type { Proposal } from '../contract/types.generated.js';
 import { type Issue, SparebudError } from './error.js';
-import { schemaIssues, type SchemaError } from './schemaIssues.js';
+import { schemaIssues } from './schemaIssues.js';
 
 /** A tree of a collection, at a place of its own or that of the collection. */
 export interface CollectedTree {
@@ -27,8 +27,7 @@ const treeOf = (issue: Issue): number | undefined => {
  * @throws SparebudError where the collection itself cannot be understood
  */
 export const checkCollection = (written: unknown): { readonly trees: readonly CollectedTree[]; readonly wrong: ReadonlyMap<string, readonly Issue[]> } => {
-  const validate = collectionValidator as unknown as { (value: unknown): boolean; errors?: readonly SchemaError[] | null };
-  const issues = validate(written) ? [] : schemaIssues(validate.errors ?? []);
+  const issues = schemaIssues(collectionErrors(written));
   const own = issues.filter((issue) => treeOf(issue) === undefined);
   if (own.length > 0) throw new SparebudError(own);
   const { where, trees } = written as Collection;

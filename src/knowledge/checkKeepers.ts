@@ -1,9 +1,9 @@
-import { keepersValidator } from '../contract/validators.generated.js';
+import { keepersErrors } from '../contract/validators.js';
 import type { Proposal } from '../contract/types.generated.js';
 import { checkProposal, noSuchDay } from './checkProposal.js';
 import { SparebudError } from './error.js';
 import type { Knowledge } from './knowledge.js';
-import { schemaIssues, type SchemaError } from './schemaIssues.js';
+import { schemaIssues } from './schemaIssues.js';
 
 /** Which branches of a tree to keep: what is asked. */
 export interface KeepersQuestion {
@@ -22,8 +22,8 @@ export interface KeepersQuestion {
  * @throws SparebudError with every issue at once
  */
 export const checkKeepers = (written: unknown, knowledge: Knowledge): KeepersQuestion => {
-  const validate = keepersValidator as unknown as { (value: unknown): boolean; errors?: readonly SchemaError[] | null };
-  if (!validate(written)) throw new SparebudError(schemaIssues(validate.errors ?? []));
+  const errors = keepersErrors(written);
+  if (errors.length > 0) throw new SparebudError(schemaIssues(errors));
   const question = written as KeepersQuestion;
   const { date, where, tree: told } = question;
   const bad = noSuchDay('date', date);

@@ -1,9 +1,9 @@
-import { planValidator } from '../contract/validators.generated.js';
+import { planErrors } from '../contract/validators.js';
 import type { Proposal } from '../contract/types.generated.js';
 import { checkProposal, noSuchDay } from './checkProposal.js';
 import { type Issue, SparebudError } from './error.js';
 import type { Knowledge } from './knowledge.js';
-import { schemaIssues, type SchemaError } from './schemaIssues.js';
+import { schemaIssues } from './schemaIssues.js';
 
 /** Work on one tree in steps, each a date and the operations of one sitting. */
 export interface PlanQuestion {
@@ -28,11 +28,10 @@ const placed = (issue: Issue, step: number, operation: number): Issue => {
  * @throws SparebudError with every issue of every step at once
  */
 export const checkPlan = (written: unknown, knowledge: Knowledge): PlanQuestion => {
-  const validate = planValidator as unknown as { (value: unknown): boolean; errors?: readonly SchemaError[] | null };
-  const sound = validate(written);
+  const errors = planErrors(written);
   const dates = ((written as PlanQuestion | null)?.steps ?? []) as readonly { readonly date?: unknown }[];
   const bad = Array.isArray(dates) ? dates.flatMap((step, i) => (typeof step?.date === 'string' ? noSuchDay(`steps[${i}].date`, step.date) : [])) : [];
-  if (!sound || bad.length > 0) throw new SparebudError([...(sound ? [] : schemaIssues(validate.errors ?? [])), ...bad]);
+  if (errors.length + bad.length > 0) throw new SparebudError([...schemaIssues(errors), ...bad]);
   const plan = written as PlanQuestion;
   const issues = new Map<string, Issue>();
   let tree = plan.tree;

@@ -1,10 +1,10 @@
 import { utc } from '@date-fns/utc';
 import { isValid, parseISO } from 'date-fns';
-import { proposalValidator } from '../contract/validators.generated.js';
+import { proposalErrors } from '../contract/validators.js';
 import type { Proposal } from '../contract/types.generated.js';
 import { type Issue, SparebudError } from './error.js';
 import type { Knowledge, Value } from './knowledge.js';
-import { schemaIssues, type SchemaError } from './schemaIssues.js';
+import { schemaIssues } from './schemaIssues.js';
 
 /** Whether an ISO date of any exactness is one of the calendar. */
 const realDate = (iso: string): boolean => isValid(parseISO(iso, { in: utc }));
@@ -74,8 +74,8 @@ export const checkProposal = (written: unknown, knowledge: Knowledge): Proposal 
     ...(operation === undefined ? {} : { operation: unaliased(operation, knowledge) }),
     ...(tree === undefined || log === undefined ? {} : { tree: { ...tree, log } }),
   };
-  const validate = proposalValidator as unknown as { (value: unknown): boolean; errors?: readonly SchemaError[] | null };
-  if (!validate(named)) throw new SparebudError(schemaIssues(validate.errors ?? []));
+  const errors = proposalErrors(named);
+  if (errors.length > 0) throw new SparebudError(schemaIssues(errors));
   const proposal = named as unknown as Proposal;
   const issues = [...dateIssues(proposal), ...whereIssues(proposal)];
   if (issues.length > 0) throw new SparebudError(issues);

@@ -1,17 +1,6 @@
+import type { SchemaError } from '../contract/keywordCheck.js';
 import type { Issue, IssueCode } from './error.js';
 import { didYouMean } from './nearest.js';
-
-/** An error of ajv, run with `verbose`. */
-export interface SchemaError {
-  readonly instancePath: string;
-  readonly keyword: string;
-  readonly params: Readonly<Record<string, unknown>>;
-  readonly message?: string;
-  readonly schema?: unknown;
-  readonly parentSchema?: Readonly<Record<string, unknown>>;
-  readonly data?: unknown;
-  readonly propertyName?: string;
-}
 
 export const pathOf = (pointer: string): readonly (string | number)[] =>
   pointer.split('/').slice(1).map((step) => {

@@ -13,10 +13,10 @@ import type { Schema } from './schemas/schema.js';
 import { speciesSchema } from './schemas/speciesSchema.js';
 import { compareSchema, explainedSchema, yearSchema } from './schemas/yearSchema.js';
 import { sharedSchemas } from './schemas/wordsSchema.js';
+import { schemasOf } from './schemasOf.js';
 import { typesOf } from './typesOf.js';
-import { validatorsOf } from './validatorsOf.js';
 
-/** Every file that follows from shared/: the schemas, and the types and validators of src/contract. */
+/** Every file that follows from shared/: the schemas, and the types and schemas of src/contract. */
 export const generated = async (root: string): Promise<ReadonlyMap<string, string>> => {
   const shared = readFolder(root, 'shared');
   const facts = readFacts(shared.get('facts'));
@@ -41,7 +41,7 @@ export const generated = async (root: string): Promise<ReadonlyMap<string, strin
   const files = new Map<string, string>();
   for (const [name, schema] of Object.entries(schemas)) files.set(`schemas/${name}.schema.json`, `${JSON.stringify(schema, undefined, 1)}\n`);
   files.set('src/contract/types.generated.ts', await typesOf({ Proposal: schemas['proposal']!, Assessment: schemas['assessment']! }));
-  files.set('src/contract/validators.generated.ts', await validatorsOf({ proposal: schemas['proposal']!, plan: schemas['plan']!, collection: schemas['collection']!, keepers: schemas['keepers']! }));
+  files.set('src/contract/schemas.generated.ts', schemasOf({ proposal: schemas['proposal']!, plan: schemas['plan']!, collection: schemas['collection']!, keepers: schemas['keepers']! }));
   return files;
 };
 

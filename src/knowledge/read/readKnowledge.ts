@@ -1,14 +1,14 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
+import { type Validator, validatorOf } from '../../contract/validatorOf.js';
 import type { Aims } from '../aims.js';
 import { crossCheck, type Fault } from '../check.js';
 import { type Issue, SparebudError } from '../error.js';
 import { flatten } from '../flatten.js';
 import type { Alert, Caution, FollowUp, Growing, Knowledge, PhaseWord, SourceWord } from '../knowledge.js';
 import type { Parts, WrittenSpecies } from '../parts.js';
-import { pathOf, schemaIssues, type SchemaError } from '../schemaIssues.js';
+import { pathOf, schemaIssues } from '../schemaIssues.js';
 import { readFolder } from './readFolder.js';
 import { readEntries, readChores, readFacts, readOperations } from './readWords.js';
 import type { YamlFile } from './readYaml.js';
@@ -22,20 +22,15 @@ export interface ReadKnowledge {
 
 const packaged = fileURLToPath(new URL('../../../', import.meta.url));
 
-const validators = new Map<string, ValidateFunction>();
-let ajv: Ajv2020 | undefined;
+const validators = new Map<string, Validator>();
 
-const schemaFile = (name: string): { readonly $id: string } => JSON.parse(readFileSync(join(packaged, 'schemas', `${name}.schema.json`), 'utf8')) as { readonly $id: string };
+const schemaFile = (name: string): Readonly<Record<string, object>> => ({ [`${name}.schema.json`]: JSON.parse(readFileSync(join(packaged, 'schemas', `${name}.schema.json`), 'utf8')) as object });
 
-const validatorOf = (name: string): ValidateFunction => {
+const fileValidator = (name: string): Validator => {
   const kept = validators.get(name);
   if (kept !== undefined) return kept;
-  if (ajv === undefined) {
-    ajv = new Ajv2020({ allErrors: true, verbose: true, strict: false });
-    ajv.addSchema(schemaFile('rule'));
-  }
-  const schema = schemaFile(name);
-  const made = ajv.getSchema(schema.$id) ?? ajv.compile(schema);
+  /* What others refer to stands in the schema of rules. */
+  const made = validatorOf(`${name}.schema.json`, { ...schemaFile('rule'), ...schemaFile(name) });
   validators.set(name, made);
   return made;
 };
@@ -47,10 +42,7 @@ const located = (file: YamlFile | undefined, issue: Issue, at: readonly (string 
 
 const checkFile = (file: YamlFile, schema: string): readonly Issue[] => {
   if (file.issues.length > 0) return file.issues;
-  const validate = validatorOf(schema);
-  if (validate(file.data)) return [];
-  const errors = (validate.errors ?? []) as unknown as readonly SchemaError[];
-  return errors.flatMap((error) => schemaIssues([error], file.file).map((issue) => {
+  return fileValidator(schema)(file.data).flatMap((error) => schemaIssues([error], file.file).map((issue) => {
     const inner = error.keyword === 'additionalProperties' ? [String(error.params['additionalProperty'])] : [];
     return located(file, issue, [...pathOf(error.instancePath), ...inner]);
   })).filter((issue, i, all) => all.findIndex((other) => other.message === issue.message && other.line === issue.line) === i);
