@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import { createAdvisor } from '../advisor.js';
 import { knowledge } from '../knowledge/bundled.js';
+import { withNotes } from '../knowledge/published/withNotes.js';
 import { places } from '../season/places.js';
 import { askCommand } from './ask.js';
 import { compareCommand } from './compare.js';
@@ -18,5 +19,5 @@ import { yearCommand } from './year.js';
 export const addAnsweringCommands = (program: Command): void => {
   const advisor = createAdvisor(knowledge, { places });
   program.version(knowledge.version);
-  for (const command of [askCommand(advisor), compareCommand(advisor), explainCommand(advisor), planCommand(advisor), dueCommand(advisor), keepersCommand(advisor), measureCommand(knowledge), yearCommand(advisor), speciesCommand(advisor), ruleCommand(knowledge), placesCommand(places)]) program.addCommand(command);
+  for (const command of [askCommand(advisor), compareCommand(advisor), explainCommand(advisor), planCommand(advisor), dueCommand(advisor), keepersCommand(advisor), measureCommand(knowledge), yearCommand(advisor), speciesCommand(advisor, () => withNotes(knowledge)), ruleCommand(knowledge, () => withNotes(knowledge)), placesCommand(places)]) program.addCommand(command);
 };

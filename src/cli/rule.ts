@@ -19,7 +19,7 @@ const sheet = (rule: Rule, knowledge: Knowledge): string => {
 };
 
 /** `sparebud rule`: the list of all, or one with its conditions, reasons and sources. */
-export const ruleCommand = (knowledge: Knowledge): Command =>
+export const ruleCommand = (knowledge: Knowledge, noted: () => Knowledge): Command =>
   new Command('rule')
     .description('list the rules, or show one with its conditions and sources')
     .argument('[id]', 'such as roots/too-many')
@@ -32,10 +32,10 @@ export const ruleCommand = (knowledge: Knowledge): Command =>
         return;
       }
       if (id === undefined) {
-        for (const rule of Object.values(knowledge.rules)) process.stdout.write(options.json === true ? `${JSON.stringify(rule)}\n` : `${rule.id.padEnd(36)} ${rule.verdict.padEnd(15)} ${rule.title}\n`);
+        for (const rule of Object.values((options.json === true ? noted() : knowledge).rules)) process.stdout.write(options.json === true ? `${JSON.stringify(rule)}\n` : `${rule.id.padEnd(36)} ${rule.verdict.padEnd(15)} ${rule.title}\n`);
         return;
       }
-      const rule = Object.hasOwn(knowledge.rules, id) ? knowledge.rules[id] : undefined;
+      const rule = Object.hasOwn(knowledge.rules, id) ? noted().rules[id] : undefined;
       if (rule === undefined) throw new SparebudError([{ code: 'unknown-name', path: 'rule', message: `unknown rule \`${id}\``, help: didYouMean(id, Object.keys(knowledge.rules)) ?? 'see `sparebud rule` for the list' }]);
       process.stdout.write(options.json === true ? `${JSON.stringify(rule, undefined, 2)}\n` : sheet(rule, knowledge));
     });

@@ -20,7 +20,7 @@ const sheet = (species: Species, knowledge: Knowledge): string => {
 };
 
 /** `sparebud species`: the list of all, or the traits of one with their sources. */
-export const speciesCommand = (advisor: Advisor): Command =>
+export const speciesCommand = (advisor: Advisor, noted: () => Knowledge): Command =>
   new Command('species')
     .description('list the species, or show the traits of one with their sources')
     .argument('[name]', 'id, accepted name, synonym or common name')
@@ -38,5 +38,6 @@ export const speciesCommand = (advisor: Advisor): Command =>
       const found = advisor.findSpecies(name);
       if (found.kind === 'ambiguous') throw new SparebudError([{ code: 'ambiguous-species', path: 'species', message: `\`${name}\` may be several species`, help: `say which: ${found.species.map((each) => each.name).join(', ')}` }]);
       if (found.kind === 'unknown') throw new SparebudError([{ code: 'unknown-species', path: 'species', message: `unknown species \`${name}\``, help: found.near.length > 0 ? `did you mean ${found.near.join(' or ')}?` : 'see `sparebud species` for the list' }]);
-      process.stdout.write(options.json === true ? `${JSON.stringify(found.species, undefined, 2)}\n` : sheet(found.species, knowledge));
+      const species = noted().species[found.species.id]!;
+      process.stdout.write(options.json === true ? `${JSON.stringify(species, undefined, 2)}\n` : sheet(species, knowledge));
     });

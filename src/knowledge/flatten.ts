@@ -1,6 +1,5 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { freeze } from './freeze.js';
+import { hashOf } from './hashOf.js';
 import type { Knowledge, Rule, Species, Trait } from './knowledge.js';
 import type { Parts } from './parts.js';
 
@@ -52,10 +51,6 @@ const flatSpecies = (parts: Parts): Readonly<Record<string, Species>> => {
 
 const ruleOf = (id: string, written: Members): Rule => ({ unless: [], covers: [], reverses: [], ...written, id }) as unknown as Rule;
 
-/** Members in order of name, so that the hash says what is known and not how it was written down. */
-const inOrder = (_: string, value: unknown): unknown =>
-  typeof value === 'object' && value !== null && !Array.isArray(value) ? sorted(value as Readonly<Record<string, unknown>>) : value;
-
 /** Knowledge as the advisor uses it: inheritance resolved, each value with the level it came from, hashed by content and frozen. */
 export const flatten = (parts: Parts): Knowledge => {
   const content = {
@@ -78,5 +73,5 @@ export const flatten = (parts: Parts): Knowledge => {
     renames: parts.renames,
     wording: sorted(parts.wording),
   };
-  return freeze({ ...content, hash: bytesToHex(sha256(utf8ToBytes(JSON.stringify(content, inOrder)))).slice(0, 16) });
+  return freeze({ ...content, hash: hashOf(content) });
 };

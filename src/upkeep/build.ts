@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { saneStation } from '../season/saneStation.js';
 import type { Station } from '../season/station.js';
@@ -6,22 +6,25 @@ import { flatten } from '../knowledge/flatten.js';
 import { readParts } from '../knowledge/read/readKnowledge.js';
 import { printIssue } from '../knowledge/printIssue.js';
 import { writeEditorSchemas } from './editorSchemas.js';
+import { foldKnowledge } from './fold/foldKnowledge.js';
+import { publishedFiles, textOf } from './fold/publishedFiles.js';
 
 /* Knowledge and places as modules of plain text: quick to parse, and no file is read when the package runs. Schemas for editors in .editor/, with the ids of the day. */
 const root = process.cwd();
 const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { readonly version: string };
-const module = (data: unknown): string => `/* Built from species/, rules/ and shared/ by \`npm run build\`. */\nexport const text: string = ${JSON.stringify(JSON.stringify(data))};\n`;
-
 const { parts, issues } = readParts(root, version);
 writeEditorSchemas(root, parts);
 if (issues.length > 0) {
   for (const issue of issues) process.stderr.write(printIssue(issue));
   process.exit(1);
 }
-writeFileSync(join(root, 'src/knowledge/bundled.data.ts'), module(flatten(parts)));
+const published = join(root, 'src/knowledge/published');
+rmSync(join(published, 'groups'), { recursive: true, force: true });
+mkdirSync(join(published, 'groups'));
+for (const [name, text] of publishedFiles(foldKnowledge(flatten(parts)))) writeFileSync(join(published, name), text);
 const places = JSON.parse(readFileSync(join(root, 'shared/places.json'), 'utf8')) as { readonly stations: readonly Station[] };
 for (const station of places.stations) {
   const faults = saneStation(station);
   if (faults.length > 0) throw new Error(`shared/places.json: ${station.id}: ${faults.join(', ')}`);
 }
-writeFileSync(join(root, 'src/season/places.data.ts'), module({ stations: places.stations }));
+writeFileSync(join(root, 'src/season/places.data.ts'), `/* Built from shared/places.json by \`npm run build\`. */\nexport const text: string = ${textOf({ stations: places.stations })};\n`);
