@@ -48,6 +48,11 @@ traits:
     expect(await after(changed, nigra)).toBe(changed[nigra]);
   });
 
+  test('keeps the lines that help as long as no trait is told', async () => {
+    const begun = `name: Fictaria rubra\nparent: fictaria\ntraits:\n  #~ what it says\n  #~ growth.minNightC: { is: 5, source: TODO }\n`;
+    expect(await after({ 'species/taxa/fictaria-rubra.yaml': begun }, 'species/taxa/fictaria-rubra.yaml')).toBe(begun);
+  });
+
   test('takes the lines that only help away, once nothing is left to be written', async () => {
     const begun = `name: TODO\nparent: fictaria\ntraits:\n  #~ what it says\n  growth.minNightC: { is: 5, source: common-practice }\n`;
     expect(await after({ 'species/taxa/fictaria-rubra.yaml': begun }, 'species/taxa/fictaria-rubra.yaml')).toContain('#~');

@@ -44,7 +44,9 @@ export const mend = async (root: string): Promise<Mended> => {
     const text = readFileSync(join(root, file), 'utf8');
     const [, id] = /^species\/\w+\/(.*)\.ya?ml$/.exec(file) ?? [];
     if (id === undefined || faulty.has(file)) continue;
-    const begun = unfinished(file, text).length > 0;
+    const { traits, asParent } = parts.species.get(id)?.written ?? {};
+    /* A scaffold in which no trait is told yet is begun too: its help is still needed. */
+    const begun = unfinished(file, text).length > 0 || ((traits ?? undefined) === undefined && asParent === undefined);
     write(file, text, mendSpecies(id, begun ? text : withoutHelp(text), parts));
   }
   const folds = newFolds();
