@@ -7,7 +7,7 @@ const vigours = ['weak', 'steady', 'strong'] as const;
 
 /**
  * Ordinary proposals over every species, operation and month: each operation in its usual ways, on a tree of which only the vigour is told, at the places of tests/corpus.yaml.
- * Vigours, ways and places take turns; every other month of each species and operation is asked, the even ones of one, the odd ones of the next.
+ * Vigours, ways and places take turns, so that each way meets each vigour; every other month of each species and operation is asked, the even ones of one, the odd ones of the next.
  */
 export const plainCorpus = (knowledge: Knowledge, path: string): readonly Proposal[] => {
   const { year, where } = parse(readFileSync(path, 'utf8')) as { readonly year: number; readonly where: readonly unknown[] };
@@ -18,9 +18,9 @@ export const plainCorpus = (knowledge: Knowledge, path: string): readonly Propos
       const turn = i + j + k;
       return {
         tree: { species, vigour: vigours[turn % 3]! },
-        operation: { op, ...usual[(j + k) % usual.length] },
+        operation: { op, ...usual[(Math.floor(j / vigours.length) + k) % usual.length] },
         date: `${year}-${String(month + 1).padStart(2, '0')}-15`,
-        where: where[(j * 5 + k) % where.length],
+        where: where[(j * 5 + Math.floor(j / where.length) + k) % where.length],
       };
     })),
   );

@@ -31,6 +31,7 @@ const changes: readonly (readonly [string, Knowledge])[] = [
   ['a rule taken away', without('roots/out-of-window')],
   ['a trait of one species', withTrait('acer-palmatum', 'roots.maxRemoved', 0.05)],
   ['a factor that facts are worked out with', { ...shipped, growing: { ...shipped.growing, tipsToFoliage: Object.fromEntries(Object.entries(shipped.growing.tipsToFoliage).map(([id, share]) => [id, share * 3])) } }],
+  ['a factor and a rule at once', { ...withRule('candles/none-here', { verdict: 'risky' }), growing: { ...shipped.growing, tipsToFoliage: Object.fromEntries(Object.entries(shipped.growing.tipsToFoliage).map(([id, share]) => [id, share * 3])) } }],
   ['what is taken for granted', { ...shipped, facts: { ...shipped.facts, 'tree.health': { ...shipped.facts['tree.health']!, assume: { default: 'ailing' } } } }],
 ];
 

@@ -1,15 +1,16 @@
 import { newFolds, type Residual, specialise } from '../../engine/specialise.js';
 import type { Knowledge, Rule } from '../../knowledge/knowledge.js';
 
-/** What can differ between two states for one operation on one species: nothing, these residual rules, facts and rules of a proposal that means the same, or anything at all. */
-export type Pairs = 'same' | 'facts' | 'whole' | { readonly changed: ReadonlySet<string>; readonly before: readonly Residual<Rule>[]; readonly after: readonly Residual<Rule>[] };
+/** What can differ between two states for one operation on one species: nothing, these residual rules, facts worked out with other factors of growth, facts and rules of a proposal that means the same, or anything at all. */
+export type Pairs = 'same' | 'factors' | 'facts' | 'whole' | { readonly changed: ReadonlySet<string>; readonly before: readonly Residual<Rule>[]; readonly after: readonly Residual<Rule>[] };
 
 /** Members that only a person reads. */
 const words = new Set(['meaning', 'label', 'being', 'seen', 'note', 'because', 'title', 'sources', 'ask']);
 const withoutWords = (key: string, value: unknown): unknown => (words.has(key) ? undefined : value);
 
 /** All that facts are worked out of, beside the traits of the species. */
-const inputs = ({ facts, operations, phases, alerts, growing }: Knowledge): string => JSON.stringify([facts, operations, phases, alerts, growing], withoutWords);
+const inputs = ({ facts, operations, phases, alerts }: Knowledge): string => JSON.stringify([facts, operations, phases, alerts], withoutWords);
+const factors = ({ growing }: Knowledge): string => JSON.stringify(growing, withoutWords);
 const spoken = ({ operations }: Knowledge): string => JSON.stringify(operations, withoutWords);
 
 const decides = ({ operations, verdict, when, unless }: Rule): string => JSON.stringify([operations, verdict, when, unless], withoutWords);
@@ -35,7 +36,11 @@ export const pairsOf = (before: Knowledge, after: Knowledge): ((operation: strin
   const [foldsBefore, foldsAfter] = [newFolds(), newFolds()];
   const changed = changedRuleIds(before, after);
   const reaching = new Set(changedSpeciesIds(before, after));
-  const elsewhere = inputs(before) === inputs(after) ? undefined : spoken(before) === spoken(after) ? 'facts' : 'whole';
+  const elsewhere = ((): 'factors' | 'facts' | 'whole' | undefined => {
+    if (inputs(before) !== inputs(after)) return spoken(before) === spoken(after) ? 'facts' : 'whole';
+    if (factors(before) !== factors(after)) return changed.length === 0 ? 'factors' : 'facts';
+    return undefined;
+  })();
   const kept = new Map<string, Promise<Pairs>>();
   const of = (rule: Rule | undefined, operation: string): rule is Rule => rule !== undefined && (rule.operations === 'all' || rule.operations.includes(operation));
   const look = async (operation: string, species: string): Promise<Pairs> => {

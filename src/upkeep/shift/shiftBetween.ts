@@ -8,6 +8,7 @@ import type { Station } from '../../season/station.js';
 import type { Proposal } from '../wholeCorpus.js';
 import { type Answer, answerOf, differing } from './answer.js';
 import { changedRuleIds, changedSpeciesIds, pairsOf } from './pairsOf.js';
+import { watchedGrowing } from './watchedGrowing.js';
 
 /** An answer that changes, and the rules that fire otherwise. */
 export interface Shifted {
@@ -48,6 +49,8 @@ const whole = async (state: State, proposal: Proposal): Promise<Answer | undefin
 export const shiftBetween = async (before: Knowledge, after: Knowledge, stations: readonly Station[], proposals: readonly Proposal[]): Promise<Shift> => {
   const [was, is] = [readyFor(before, stations), readyFor(after, stations)];
   const residualsBefore = residualsOf(before);
+  const watched = watchedGrowing(before.growing, after.growing);
+  const withFactors: Knowledge = { ...after, growing: watched.growing };
   const pairs = pairsOf(before, after);
   const shifted: Shifted[] = [];
   const otherReasons: Record<string, number> = {};
@@ -61,6 +64,10 @@ export const shiftBetween = async (before: Knowledge, after: Knowledge, stations
     if (found === 'whole') return [await whole(was, proposal), await whole(is, proposal)];
     const { prepared: { asked, variant }, residuals } = await is(proposal);
     const { read } = deriveFacts(asked);
+    if (found === 'factors') {
+      const [left, looked] = await watched.during(async () => await evaluate(residuals.rules, deriveFacts({ ...asked, knowledge: withFactors }).read));
+      return looked ? [answerOf(left), answerOf(await evaluate(residuals.rules, read))] : undefined;
+    }
     if (found === 'facts') {
       const { rules } = await residualsBefore(operation, variant, asked.traits);
       const elsewise = deriveFacts({ ...asked, knowledge: before, operation: before.operations[operation]! });
