@@ -1,4 +1,7 @@
 import { bit, has, membersOf } from './bits.js';
+import { costBeside } from './costBeside.js';
+import { leastCosts } from './leastCosts.js';
+import { sureToGo } from './sureToGo.js';
 
 /** What all that is gone may come to together. */
 export interface Budget {
@@ -26,10 +29,10 @@ export interface Weighing {
   readonly whole: (kept: number) => number;
   /** A bound from below of `whole`, where some are kept and some are still open. */
   readonly wholeAtLeast: (kept: number, open: number) => number;
-  /** Whether so many may be gone. What it forbids it forbids with more gone too. */
+  /** Whether so many may be gone. What it forbids it forbids with more gone too, as long as nothing that is gone goes with them. */
   readonly bears: (gone: number) => boolean;
-  /** Whether exactly so many may be gone, once all is decided. */
-  readonly bearsInAll: (gone: number) => boolean;
+  /** Of each choice, others that stand so near that going together they may be too much: these are looked at together. */
+  readonly contend: readonly number[];
   /** Of what `bears` forbids that which adds up: it sharpens the bound. */
   readonly budgets: readonly Budget[];
 }
@@ -52,8 +55,8 @@ export interface Search {
 /** More choices than this do not fit the bits of a number. */
 export const mostChoices = 30;
 
-/** Partial sets that are looked at before the search gives up, and says so: about a second. Only a tree with far more wood to lose than its limits bear comes near it. */
-const mostLooked = 300_000;
+/** Partial sets that are looked at before the search gives up, and says so. Trees with more than a score of branches at one level come near it, others hardly to a tenth. */
+const mostLooked = 100_000;
 
 /** Costs closer than this are the same but for rounding. */
 const noise = 1e-9;
@@ -79,7 +82,7 @@ const before = ({ ids }: Weighing, a: WeighedSet, b: WeighedSet): number => {
 
 /** A fair set to begin with: from all kept, the change of one choice, or of two, that gains most, until none gains. */
 const fairSet = (weighing: Weighing): WeighedSet | undefined => {
-  const { ids, parent, lockedKept, lockedGone, bears, bearsInAll } = weighing;
+  const { ids, parent, lockedKept, lockedGone, bears } = weighing;
   const all = bit(ids.length) - 1;
   const withoutOrphans = (set: number): number => {
     let kept = set;
@@ -89,7 +92,7 @@ const fairSet = (weighing: Weighing): WeighedSet | undefined => {
     }
     return kept;
   };
-  const may = (kept: number): boolean => (kept & lockedKept) === lockedKept && (kept & lockedGone) === 0 && bears(all - kept) && bearsInAll(all - kept);
+  const may = (kept: number): boolean => (kept & lockedKept) === lockedKept && (kept & lockedGone) === 0 && bears(all - kept);
   let now = withoutOrphans(all - lockedGone);
   if (!may(now)) return undefined;
   let cost = costOf(weighing, now);
@@ -110,115 +113,93 @@ const fairSet = (weighing: Weighing): WeighedSet | undefined => {
 /**
  * The cheapest sets, exactly: depth first, cut off where what is decided and the least that the rest can cost come to more than what was found.
  *
- * Land & Doig 1960, Econometrica 28:497, from memory. The bound counts what each open choice costs at least, and what those that stand against each other cost besides;
- * and all once more with a price on what is scarce, as Lagrange's multipliers set it (Held & Karp 1971, Math. Programming 1:6, from memory).
+ * Land & Doig 1960, Econometrica 28:497, from memory. The bound knows the least that the rest costs choice by choice and side by side (`leastCosts`),
+ * and that once more with a price on what is scarce, as Lagrange's multipliers set it (Held & Karp 1971, Math. Programming 1:6, from memory).
  *
  * @param within how much above the best a set may cost and still be told
  * @param most how many sets are told
  * @param atMost sets that cost more are of no interest, such as those worse than what another search found
  */
 export const bestSets = (weighing: Weighing, within: number, most: number, atMost = Infinity): Search => {
-  const { ids, keep, remove, cut, pair, parent, lockedKept, lockedGone, wholeAtLeast, bears, bearsInAll, budgets } = weighing;
-  const n = ids.length;
+  const { ids, lockedKept, lockedGone, wholeAtLeast, bears, budgets } = weighing;
+  const all = bit(ids.length) - 1;
   const fair = fairSet(weighing);
   const found: WeighedSet[] = fair === undefined || fair.cost > atMost + noise ? [] : [fair];
   let looked = 0;
   let complete = true;
   const worst = (): number => Math.min(atMost, (found[0]?.cost ?? Infinity) + within, found.length < most ? Infinity : found.at(-1)!.cost) + noise;
 
-  /* Parents before what grows from them; among those the ones that matter most first. */
-  const depth = (i: number): number => (parent[i] === undefined ? 0 : 1 + depth(parent[i]!));
-  const stake = (i: number): number => keep[i]! + remove[i]! + cut[i]! + pair[i]!.reduce((sum, cost) => sum + cost, 0);
-  const order = ids.map((_, i) => i).sort((a, b) => depth(a) - depth(b) || stake(b) - stake(a) || (ids[a]! < ids[b]! ? -1 : 1));
-  const place = ids.map((_, i) => order.indexOf(i));
-  const rivalsBefore = order.map((i, k) => order.slice(0, k).filter((j) => pair[i]![j]! > 0));
-
-  /* What keeping each would cost beside what is kept already. */
-  const beside = new Float64Array(n);
-  const slack = new Float64Array(n);
-  const keptAtLeast = (i: number): number => (has(lockedGone, i) ? Infinity : keep[i]! + beside[i]!);
-  const goneAtLeast = (price: readonly number[]): Float64Array =>
-    Float64Array.from(ids, (_, i) => (has(lockedKept, i) ? Infinity : remove[i]! + (parent[i] === undefined ? cut[i]! : 0) + budgets.reduce((sum, { each }, k) => sum + price[k]! * each[i]!, 0)));
-  /* Of i and j kept side by side one pays for going, or both for their pair: so much of what going costs beyond staying is sure, once for each choice. */
-  const restAtLeast = (at: number, gone: Float64Array): number => {
-    let sum = 0;
-    for (let k = at; k < n; k++) {
-      const i = order[k]!;
-      const keepI = keptAtLeast(i);
-      slack[i] = Math.max(0, gone[i]! - keepI);
-      sum += Math.min(gone[i]!, keepI);
-      for (const j of rivalsBefore[k]!) {
-        if (slack[i] === 0) break;
-        if (place[j]! < at) continue;
-        const sure = Math.min(slack[i]!, slack[j]!, pair[i]![j]!);
-        slack[i]! -= sure;
-        slack[j]! -= sure;
-        sum += sure;
-      }
-    }
-    return sum;
-  };
-
+  const least = leastCosts(weighing);
+  const { order, below, roots, at } = least;
   /* The prices that tell most before anything is decided. */
-  const free = goneAtLeast(budgets.map(() => 0));
-  const boundBy = (price: readonly number[]): number => restAtLeast(0, goneAtLeast(price)) - budgets.reduce((sum, { whole }, k) => sum + price[k]! * whole, 0);
+  const tollOf = (price: readonly number[]): readonly number[] => ids.map((_, i) => budgets.reduce((sum, { each }, k) => sum + price[k]! * each[i]!, 0));
+  const tollFree = (price: readonly number[]): number => budgets.reduce((sum, { whole }, k) => sum + price[k]! * whole, 0);
+  const inAll = (tables: readonly Float64Array[]): number => roots.reduce((sum, root) => sum + tables[root]![0]!, 0);
+  const tollHeld = (toll: readonly number[]): number => toll.reduce((sum, each, i) => (has(lockedGone, i) ? sum + each : sum), 0);
+  const boundBy = (price: readonly number[]): number => inAll(least.tables(tollOf(price))) + tollHeld(tollOf(price)) - tollFree(price);
   let price: readonly number[] = budgets.map(() => 0);
+  let bound = boundBy(price);
   for (let round = 0; round < 2; round++) {
     budgets.forEach((_, k) => {
       for (let step = 0.25; step <= 64; step *= Math.SQRT2) {
         const tried = price.map((each, other) => (other === k ? step : each));
-        if (boundBy(tried) > boundBy(price)) price = tried;
+        const tells = boundBy(tried);
+        if (tells > bound) [price, bound] = [tried, tells];
       }
     });
   }
-  const priced = goneAtLeast(price);
-  const isPriced = price.some((each) => each > 0);
-  const used = (gone: number): number => budgets.reduce((sum, { each, whole }, k) => sum + price[k]! * (each.reduce((all, share, i) => (has(gone, i) ? all + share : all), 0) - whole), 0);
+  const toll = tollOf(price);
+  const [free, priced] = [least.tables(ids.map(() => 0)), least.tables(toll)];
 
   const add = (kept: number): void => {
     const set = { kept, cost: costOf(weighing, kept) };
-    if (set.cost > worst() || found.some((other) => other.kept === kept) || !bearsInAll(bit(n) - 1 - kept)) return;
+    if (set.cost > worst() || found.some((other) => other.kept === kept)) return;
     found.push(set);
     found.sort((a, b) => before(weighing, a, b));
     while (found.length > most || found.at(-1)!.cost > found[0]!.cost + within + noise) found.pop();
   };
 
-  const visit = (at: number, kept: number, gone: number, cost: number): void => {
+  /** What is decided: what it costs, what the rest costs at least, and both once more with the price on what is scarce. */
+  interface Decided {
+    readonly kept: number;
+    readonly gone: number;
+    readonly cost: number;
+    readonly rest: number;
+    readonly paid: number;
+    readonly pricedRest: number;
+  }
+  const boundOf = ({ cost, rest, paid, pricedRest }: Decided): number => cost + Math.max(rest, paid + pricedRest);
+  const decide = (from: Decided, i: number, stays: boolean): Decided | undefined => {
+    const [kept, gone] = stays ? [from.kept + bit(i), from.gone] : [from.kept, from.gone + bit(i)];
+    const own = costBeside(weighing, i, kept, from.kept + from.gone);
+    if (own === Infinity || !bears(sureToGo(weighing, gone, kept))) return undefined;
+    const row = at(i, from.kept);
+    let [rest, pricedRest] = [from.rest - free[i]![row]!, from.pricedRest - priced[i]![row]!];
+    for (const child of below[i]!) {
+      const its = at(child, kept);
+      rest += free[child]![its]!;
+      pricedRest += priced[child]![its]!;
+    }
+    return { kept, gone, cost: from.cost + own, rest, paid: from.paid + (stays ? 0 : toll[i]!), pricedRest };
+  };
+  const visit = (place: number, now: Decided): void => {
     if (looked === mostLooked) {
       complete = false;
       return;
     }
     looked++;
-    if (at === n) {
-      add(kept);
+    const reach = boundOf(now);
+    if (reach > worst() || reach + wholeAtLeast(now.kept, all - now.kept - now.gone) > worst()) return;
+    if (place === order.length) {
+      add(now.kept);
       return;
     }
-    const limit = worst() - cost;
-    const rest = restAtLeast(at, free);
-    if (rest > limit) return;
-    const whole = wholeAtLeast(kept, bit(n) - 1 - kept - gone);
-    if (whole + rest > limit || (isPriced && whole + restAtLeast(at, priced) + used(gone) > limit)) return;
-    const i = order[at]!;
-    const withParent = parent[i] !== undefined && has(gone, parent[i]);
-    const goes = (): void => {
-      if (has(lockedKept, i) || !bears(gone + bit(i))) return;
-      visit(at + 1, kept, gone + bit(i), cost + remove[i]! + (withParent ? 0 : cut[i]!));
-    };
-    const stays = (): void => {
-      if (has(lockedGone, i) || withParent) return;
-      const own = keep[i]! + beside[i]!;
-      for (let j = 0; j < n; j++) beside[j]! += pair[i]![j]!;
-      visit(at + 1, kept + bit(i), gone, cost + own);
-      for (let j = 0; j < n; j++) beside[j]! -= pair[i]![j]!;
-    };
-    if (keep[i]! + beside[i]! <= remove[i]! + cut[i]!) {
-      stays();
-      goes();
-    } else {
-      goes();
-      stays();
-    }
+    const i = order[place]!;
+    const ways = [decide(now, i, true), decide(now, i, false)].filter((way) => way !== undefined);
+    for (const way of ways.sort((a, b) => boundOf(a) - boundOf(b))) visit(place + 1, way);
   };
-  visit(0, 0, 0, 0);
+  const heldCost = ids.reduce((sum, _, i) => (has(lockedKept + lockedGone, i) ? sum + costBeside(weighing, i, lockedKept, (lockedKept + lockedGone) & (bit(i) - 1)) : sum), 0);
+  const start: Decided = { kept: lockedKept, gone: lockedGone, cost: heldCost, rest: inAll(free), paid: tollHeld(toll) - tollFree(price), pricedRest: inAll(priced) };
+  if (start.cost < Infinity && bears(sureToGo(weighing, lockedGone, lockedKept))) visit(0, start);
   return { sets: found, looked, complete };
 };

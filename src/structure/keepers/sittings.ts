@@ -4,6 +4,7 @@ import { diameterAt } from '../trunkAt.js';
 import { woundedGirthAt } from '../woundedGirth.js';
 import type { Budget } from './bestSets.js';
 import { bit, has, membersOf } from './bits.js';
+import { remembered } from './remembered.js';
 
 /** What the rules bear: shares that one sitting may take, and share of the girth that all sittings together may wound at one level. Absent where no rule sets one. */
 export interface Limits {
@@ -17,9 +18,9 @@ export interface Limits {
 export interface Bearing {
   /** What adds up over so many sittings, and how much of it they bear. */
   readonly budgets: (sittings: number) => readonly Budget[];
-  /** Whether these might go in so many sittings, as far as sums tell: what this forbids it forbids of more branches too. */
-  readonly mayGo: (gone: number, sittings: number) => boolean;
-  /** The branches sitting by sitting: the thickest first, each in the first that bears it; undefined where so many sittings do not bear them so. */
+  /** Of each branch those at its level that no sitting bears beside it. */
+  readonly contend: readonly number[];
+  /** The branches sitting by sitting, the thickest as early as can be; undefined where so many sittings do not bear them. */
   readonly inSittings: (gone: number, sittings: number) => readonly number[] | undefined;
 }
 
@@ -44,17 +45,11 @@ export const bearingOf = (structure: Structure, limits: Limits, branches: readon
     const near = (heightMm: number): boolean => Math.abs(heightMm - branch.heightMm) <= here;
     const mask = branches.reduce((set, other, j) => (trunkMm[j] !== undefined && other.trunkId === branch.trunkId && near(other.heightMm) ? set + bit(j) : set), 0);
     const old = branch.trunkId === main ? openWounds.filter(({ heightMm }) => near(heightMm)) : [];
-    const girths = new Map<number, number>();
-    return { mask, girthOf: (gone: number): number => {
-      const together = gone & mask;
-      let share = girths.get(together);
-      if (share === undefined) {
-        const cuts = membersOf(branches, together).map((cut) => ({ heightMm: cut.heightMm, widthMm: widthOf(cut), ...(cut.azimuthDeg === undefined ? {} : { azimuthDeg: cut.azimuthDeg }) }));
-        share = woundedGirthAt(branch.heightMm, here, [...cuts, ...old]).value;
-        girths.set(together, share);
-      }
-      return share;
-    } };
+    const girthOf = remembered((together) => {
+      const cuts = membersOf(branches, together).map((cut) => ({ heightMm: cut.heightMm, widthMm: widthOf(cut), ...(cut.azimuthDeg === undefined ? {} : { azimuthDeg: cut.azimuthDeg }) }));
+      return woundedGirthAt(branch.heightMm, here, [...cuts, ...old]).value;
+    });
+    return { mask, girthOf: (gone: number): number => girthOf(gone & mask) };
   });
   const girthBorne = (gone: number, limit: number | undefined): boolean => {
     for (let i = 0; i < branches.length; i++) if (has(gone, i) && levels[i] !== undefined && !within(levels[i]!.girthOf(gone), limit)) return false;
@@ -67,23 +62,34 @@ export const bearingOf = (structure: Structure, limits: Limits, branches: readon
   };
   const sums = [{ each: shares, limit: limits.foliageShare }, { each: sections, limit: limits.sectionShare }].flatMap(({ each, limit }) => (limit === undefined ? [] : [{ each, limit }]));
   const sumsBorne = (gone: number, sittings: number): boolean => sums.every(({ each, limit }) => within(total(each, gone), limit * sittings));
-  const oneBears = (gone: number): boolean => sumsBorne(gone, 1) && girthBorne(gone, limits.girthShare);
+  const oneBears = remembered((gone) => sumsBorne(gone, 1) && girthBorne(gone, limits.girthShare));
   const thickestFirst = branches.map((_, i) => i).sort((a, b) => widthOf(branches[b]!) - widthOf(branches[a]!) || (branches[a]!.id < branches[b]!.id ? -1 : 1));
+
+  /* The thickest first, each in the first sitting that bears it; where that leaves one without any, in the next. */
+  const spread = (places: readonly number[], sittings: number): readonly number[] | undefined => {
+    const taken: number[] = [];
+    const put = (next: number): boolean => {
+      if (next === places.length) return true;
+      for (let later = next; taken.length === sittings && later < places.length; later++) if (!taken.some((sitting) => oneBears(sitting + bit(places[later]!)))) return false;
+      const one = bit(places[next]!);
+      for (let sitting = 0; sitting < taken.length; sitting++) {
+        if (!oneBears(taken[sitting]! + one)) continue;
+        taken[sitting]! += one;
+        if (put(next + 1)) return true;
+        taken[sitting]! -= one;
+      }
+      if (taken.length === sittings || !oneBears(one)) return false;
+      taken.push(one);
+      if (put(next + 1)) return true;
+      taken.pop();
+      return false;
+    };
+    return put(0) ? taken : undefined;
+  };
 
   return {
     budgets: (sittings) => sums.map(({ each, limit }) => ({ each, whole: limit * sittings })),
-    mayGo: (gone, sittings) => (sittings === 1 ? oneBears(gone) : sumsBorne(gone, sittings) && girthBorne(gone, limits.girthShareInAll)),
-    inSittings: (gone, sittings) => {
-      if (!girthBorne(gone, limits.girthShareInAll)) return undefined;
-      const taken: number[] = [];
-      for (const i of thickestFirst) {
-        if (!has(gone, i)) continue;
-        let sitting = 0;
-        while (sitting < taken.length && !oneBears(taken[sitting]! + bit(i))) sitting++;
-        if (sitting === taken.length && (sitting === sittings || !oneBears(bit(i)))) return undefined;
-        taken[sitting] = (taken[sitting] ?? 0) + bit(i);
-      }
-      return taken;
-    },
+    contend: branches.map((_, i) => branches.reduce((set, __, j) => (i !== j && levels[i] !== undefined && has(levels[i]!.mask, j) && girthBorne(bit(i), limits.girthShare) && girthBorne(bit(j), limits.girthShare) && !girthBorne(bit(i) + bit(j), limits.girthShare) ? set + bit(j) : set), 0)),
+    inSittings: (gone, sittings) => (sumsBorne(gone, sittings) && girthBorne(gone, limits.girthShareInAll) ? spread(thickestFirst.filter((i) => has(gone, i)), sittings) : undefined),
   };
 };

@@ -3,6 +3,7 @@ import { type Charge, chargesOfCut, chargesOfFew, chargesOfFirst, chargesOfFolia
 import type { Weighing } from './bestSets.js';
 import { bit, has } from './bits.js';
 import type { Frame } from './frame.js';
+import { remembered } from './remembered.js';
 import { bearingOf, type Limits } from './sittings.js';
 
 /** One thing to keep or take away: a branch, or a trunk beside the main one as the branch that it is of that. */
@@ -33,16 +34,6 @@ export interface Weighed {
 
 const sumOf = (charges: readonly Charge[]): number => charges.reduce((sum, { cost }) => sum + cost, 0);
 
-/** Remembers what a function of a set gave. */
-const kept = <Result>(make: (set: number) => Result): ((set: number) => Result) => {
-  const made = new Map<number, Result>();
-  return (set) => {
-    let result = made.get(set);
-    if (result === undefined) made.set(set, (result = make(set)));
-    return result;
-  };
-};
-
 /**
  * Weighs the choices.
  *
@@ -64,11 +55,11 @@ export const weigh = (frame: Frame, choices: readonly Choice[], limits: Limits, 
   const branchesIn = (set: number): readonly Branch[] => choices.filter((choice, i) => has(set, i) && isBranch(choice)).map(({ branch }) => branch);
   const trunksIn = (set: number): number => 1 + choices.filter(({ isTrunk }, i) => isTrunk && has(set, i)).length;
   const { least, most } = frame.terms.trunks;
-  const falling = kept((set) => {
+  const falling = remembered((set) => {
     const branches = branchesIn(set);
     return [...chargesOfSides(frame, branches), ...chargesOfHeight(frame, branches), ...chargesOfFew(frame, branches)];
   });
-  const rising = kept((set) => chargesOfMany(frame, branchesIn(set)));
+  const rising = remembered((set) => chargesOfMany(frame, branchesIn(set)));
   const ofWhole = (set: number): readonly Charge[] => [...falling(set), ...rising(set), ...chargesOfFirst(frame, branchesIn(set)), ...chargesOfTrunks(frame, trunksIn(set))];
 
   /* What goes on its own counts as a cut; what goes with a bigger one, or with the top, does not. */
@@ -86,9 +77,9 @@ export const weigh = (frame: Frame, choices: readonly Choice[], limits: Limits, 
       pair: ofPair.map((row, i) => row.map((_, j) => sumOf(j < i ? row[j]! : ofPair[j]![i]!))),
       whole: (set) => sumOf(ofWhole(set)),
       wholeAtLeast: (set, open) => sumOf(falling(set + open)) + sumOf(rising(set)) + sumOf(chargesOfTrunks(frame, Math.max(trunksIn(set), Math.min(trunksIn(set + open), Math.max(least, Math.min(most, trunksIn(set))))))),
-      bears: (gone) => never.every((set) => (gone & set) !== set) && bearing.mayGo(cutsIn(gone), years),
+      bears: remembered((gone) => never.every((set) => (gone & set) !== set) && bearing.inSittings(cutsIn(gone), years) !== undefined),
+      contend: bearing.contend,
       budgets: bearing.budgets(years).map(({ each, whole }) => ({ each: each.map((share, i) => (parent[i] === undefined && has(ownCut, i) ? share : 0)), whole })),
-      bearsInAll: (gone) => bearing.inSittings(cutsIn(gone), years) !== undefined,
     },
     chargesOfOneMore: (set, i) => [...ofKept[i]!, ...choices.flatMap((_, j) => (j !== i && has(set, j) ? (j < i ? ofPair[i]![j]! : ofPair[j]![i]!) : []))],
     sittingsOf: (set) => bearing.inSittings(cutsIn(all - set), years) ?? [],
