@@ -200,6 +200,15 @@ describe('what to expect', () => {
 
   const expected = async (operation: Readonly<Record<string, unknown>>, tree: Readonly<Record<string, unknown>> = {}): Promise<Assessment['expect']> => (await advisor.assess({ tree: { species: 'acer-palmatum', ...tree }, operation })).expect;
 
+  test('a chop leaves a wound as wide as the trunk where it is cut, the longer open the lower it is made', async () => {
+    const trunk = { diameterMm: 50, heightMm: 600 };
+    const structure = { trunks: [{ id: 'trunk', points: [{ heightMm: 0, diameterMm: 50 }, { heightMm: 600, diameterMm: 10 }] }] };
+    const years = async (heightMm: number): Promise<readonly number[]> => (await expected({ op: 'trunk-chop', heightMm }, { trunk, structure })).closureYears!;
+    const [low, high] = [await years(60), await years(450)];
+    expect(low[0]! / high[0]!).toBeCloseTo(46 / 20, 0);
+    expect(low[1]!).toBeGreaterThan(high[1]!);
+  });
+
   test('a wider wound or a weaker tree takes longer at both ends', async () => {
     const years = async (branchDiameterMm: number, vigour: string): Promise<readonly number[]> => (await expected({ op: 'remove-branch', branchDiameterMm }, { vigour })).closureYears!;
     for (const [sooner, later] of [[await years(10, 'steady'), await years(20, 'steady')], [await years(20, 'strong'), await years(20, 'weak')]] as const) {

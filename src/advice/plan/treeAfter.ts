@@ -54,21 +54,35 @@ const withoutBranch = (structure: Structure, operation: Operation, tree: Tree, {
   return { ...structure, branches: [...kept], wounds: [...(structure.wounds ?? []), wound] };
 };
 
-/** The tree without what stood above a cut through its only trunk; of several trunks nobody can say which was cut. */
+/** The main trunk: the first that leaves no other, as it is everywhere. */
+const mainOf = ({ trunks = [] }: Structure): string => trunks.find(({ from }) => from === undefined)?.id ?? 'trunk';
+
+const isOnMain = (branch: Branch, structure: Structure): boolean => branch.from === undefined || branch.from === mainOf(structure);
+
+/** How high a chop cuts: as told, else to the branch that is marked as the leader. */
+const cutHeightMm = ({ heightMm }: Operation, structure: Structure = {}): number | undefined =>
+  heightMm ?? structure.branches?.find((branch) => branch.role === 'leader' && branch.dead !== true && isOnMain(branch, structure))?.heightMm;
+
+/** The tree without what stood above a cut through its main trunk: branches, and trunks that leave it there. */
 const withoutTop = (tree: Tree, heightMm: number): Tree => {
-  const { structure, trunk } = tree;
-  const lower = trunk?.heightMm === undefined ? {} : { trunk: { ...trunk, heightMm: Math.min(trunk.heightMm, heightMm) } };
-  const { trunks = [], branches = [] } = structure ?? {};
-  if (structure === undefined || trunks.length > 1) return { ...tree, ...lower };
-  const gone = new Set(branches.filter((branch) => branch.heightMm > heightMm && !branches.some((other) => other.id === branch.from)).flatMap(({ id }) => [...withAllOn(branches, id)]));
+  const { structure = {}, trunk } = tree;
+  const { trunks = [], branches = [], wounds } = structure;
+  const goneTrunks = trunks.reduce<ReadonlySet<string>>((gone, { id, from, atMm = 0 }) => (from !== undefined && (gone.has(from) || (from === mainOf(structure) && atMm > heightMm)) ? new Set([...gone, id]) : gone), new Set());
+  const goes = (branch: Branch): boolean => (isOnMain(branch, structure) ? branch.heightMm > heightMm : goneTrunks.has(branch.from!));
+  const gone = new Set(branches.filter(goes).flatMap(({ id }) => [...withAllOn(branches, id)]));
+  const left = trunks.filter(({ id }) => !goneTrunks.has(id)).map((each) => (each.id === mainOf(structure) ? { ...each, points: each.points.filter((point) => point.heightMm <= heightMm) } : each));
+  const tallest = Math.max(heightMm, ...left.flatMap(({ points }) => points.map((point) => point.heightMm)));
   return {
-    ...tree, ...lower,
-    structure: {
-      ...structure,
-      ...(structure.trunks === undefined ? {} : { trunks: trunks.map((each) => ({ ...each, points: each.points.filter((point) => point.heightMm <= heightMm) })) }),
-      ...(structure.branches === undefined ? {} : { branches: [...staying(branches, gone)] }),
-      ...(structure.wounds === undefined ? {} : { wounds: structure.wounds.filter((wound) => wound.heightMm <= heightMm) }),
-    },
+    ...tree,
+    ...(trunk?.heightMm === undefined ? {} : { trunk: { ...trunk, heightMm: Math.min(trunk.heightMm, tallest) } }),
+    ...(tree.structure === undefined ? {} : {
+      structure: {
+        ...structure,
+        ...(structure.trunks === undefined ? {} : { trunks: left }),
+        ...(structure.branches === undefined ? {} : { branches: [...staying(branches, gone)] }),
+        ...(wounds === undefined ? {} : { wounds: wounds.filter((wound) => wound.heightMm <= heightMm) }),
+      },
+    }),
   };
 };
 
@@ -88,7 +102,8 @@ export const treeAfter = (tree: Tree, date: string, operations: readonly Operati
     }
     if (leaves.repotted === true) after = { ...after, lastRepotted: date };
     if (leaves.takesBranch === true && after.structure !== undefined && operation.branch !== undefined) after = { ...after, structure: withoutBranch(after.structure, operation, after, knowledge) };
-    if (leaves.takesTop === true && operation.heightMm !== undefined) after = withoutTop(after, operation.heightMm);
+    const cutMm = leaves.takesTop === true ? cutHeightMm(operation, after.structure) : undefined;
+    if (cutMm !== undefined) after = withoutTop(after, cutMm);
   }
   return after;
 };

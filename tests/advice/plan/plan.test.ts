@@ -153,6 +153,21 @@ describe('steps that hang together', () => {
     expect((await after()).structure).toEqual(structure);
   });
 
+  test('a chop back to the branch that is marked as the leader takes what stood above that, and leaves a second trunk from below as it is', async () => {
+    const structure = {
+      trunks: [
+        { id: 'father', points: [{ heightMm: 0, diameterMm: 40 }, { heightMm: 400, diameterMm: 8 }] },
+        { id: 'son', from: 'father', atMm: 30, points: [{ heightMm: 30, diameterMm: 20 }, { heightMm: 260, diameterMm: 5 }] },
+        { id: 'fork', from: 'father', atMm: 250, points: [{ heightMm: 250, diameterMm: 9 }, { heightMm: 380, diameterMm: 4 }] },
+      ],
+      branches: [{ id: 'next', heightMm: 150, role: 'leader' as const }, { id: 'top', heightMm: 300, from: 'father' }, { id: 'on-fork', heightMm: 300, from: 'fork' }, { id: 'on-son', heightMm: 200, from: 'son' }],
+    };
+    const { treeAfter } = await advisor.plan({ tree: { ...maple, trunk: { diameterMm: 40, heightMm: 400 }, structure }, where, steps: [{ date: '2027-03-01', operations: [{ op: 'trunk-chop', foliageLeft: true }] }] });
+    expect(treeAfter.structure!.branches!.map(({ id }) => id)).toEqual(['next', 'on-son']);
+    expect(treeAfter.structure!.trunks!.map(({ id, points }) => [id, points.at(-1)!.heightMm])).toEqual([['father', 0], ['son', 260]]);
+    expect(treeAfter.trunk!.heightMm).toBe(260);
+  });
+
   test('flowers that were seen on the first day are not taken to be there a year later', async () => {
     const plan = await advisor.plan({ tree: { species: 'malus-halliana', flower: 'open' }, where, steps: [{ date: '2027-04-25', operations: [{ op: 'feed' }] }, { date: '2028-04-25', operations: [{ op: 'feed' }] }] });
     expect(plan.steps.map(({ operations }) => (operations[0]!.proposal as unknown as Proposal).tree.flower)).toEqual(['open', undefined]);
