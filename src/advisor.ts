@@ -3,21 +3,21 @@ import { assumptionsOf } from './advice/assumptions.js';
 import { basisOf } from './advice/basis.js';
 import { cautionsOf } from './advice/cautions.js';
 import { changesOf } from './advice/changes.js';
-import { type Comparison, compareWith } from './advice/compare.js';
-import { type Due, dueOf } from './advice/due/due.js';
+import type { Comparison } from './advice/compare.js';
+import type { Due } from './advice/due/due.js';
 import { expectationsOf } from './advice/expectations.js';
-import { explain, type Explained } from './advice/explain.js';
+import type { Explained } from './advice/explain.js';
 import { findingsOf } from './advice/findings.js';
 import { followUpsOf } from './advice/followUps.js';
-import { type Keepers, keepersFor } from './advice/keepers/keepers.js';
+import type { Keepers } from './advice/keepers/keepers.js';
 import { noticesOf } from './advice/notices.js';
-import { type Plan, planOf } from './advice/plan/plan.js';
+import type { Plan } from './advice/plan/plan.js';
 import { pruningsOf } from './advice/prunings.js';
 import { questionsOf } from './advice/questions.js';
 import { readyFor } from './advice/ready.js';
 import { summaryOf } from './advice/summary.js';
 import { windowsOf } from './advice/windows.js';
-import { type Year, yearOf } from './advice/year.js';
+import type { Year, yearOf } from './advice/year.js';
 import type { Assessment, Proposal } from './contract/types.generated.js';
 import type { Judgement } from './engine/verdict.js';
 import { SparebudError } from './knowledge/error.js';
@@ -172,16 +172,17 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
     return { verdict: own.verdict, range: own.range, settled: own.settled, rules: own.fired.map(({ residual, fires }) => ({ rule: residual.rule.id, verdict: residual.rule.verdict, fires })) };
   };
 
+  /* What only one question needs is loaded when it is first asked. */
   return {
     knowledge,
     assess,
     verdict,
-    compare: async (proposal, patches) => await compareWith(assess, knowledge, proposal, patches),
-    explain: async (kept) => await explain(assess, knowledge, kept),
-    plan: async (question) => await planOf(ready, assess, knowledge, question),
-    year: async (question) => await yearOf(ready, question),
-    due: async (collection, date, soonDays) => await dueOf(ready, knowledge, collection, date, soonDays),
-    keepers: async (question) => await keepersFor(ready, knowledge, question),
+    compare: async (proposal, patches) => await (await import('./advice/compare.js')).compareWith(assess, knowledge, proposal, patches),
+    explain: async (kept) => await (await import('./advice/explain.js')).explain(assess, knowledge, kept),
+    plan: async (question) => await (await import('./advice/plan/plan.js')).planOf(ready, assess, knowledge, question),
+    year: async (question) => await (await import('./advice/year.js')).yearOf(ready, question),
+    due: async (collection, date, soonDays) => await (await import('./advice/due/due.js')).dueOf(ready, knowledge, collection, date, soonDays),
+    keepers: async (question) => await (await import('./advice/keepers/keepers.js')).keepersFor(ready, knowledge, question),
     operations: () => operationForms(knowledge),
     findSpecies: (name) => findSpecies(knowledge, name),
   };

@@ -1,0 +1,73 @@
+import { execFileSync } from 'node:child_process';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { chromium } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { chromiumPath } from '../browser/chromium.js';
+import { served } from '../browser/served.js';
+import { bundle } from './bundle.js';
+import { appSource, freshApp, packed, packedFiles } from './packed.js';
+
+const inNode = freshApp('node', 'with-dependencies', {
+  'app.js': appSource,
+  'esm.js': "import { answers } from './app.js'; process.stdout.write(await answers());",
+  'commonjs.cjs': "import('./app.js').then(async ({ answers }) => { process.stdout.write(await answers()); });",
+});
+const run = (file: string, ...flags: readonly string[]): string => execFileSync(process.execPath, [...flags, file], { cwd: inNode, encoding: 'utf8' });
+
+/** What everyone is to be answered. */
+const expected = run('esm.js');
+
+test('Node, as a module: the answer that is expected, and the coded error', () => {
+  const { assessment, refused, picture } = JSON.parse(expected) as { readonly assessment: { readonly verdict: string }; readonly refused: string; readonly picture: boolean };
+  expect(assessment.verdict).toBe('advise-against');
+  expect(refused).toBe('unknown-species');
+  expect(picture).toBe(true);
+});
+
+test('Node, from CommonJS by import(): the same, byte for byte', () => {
+  expect(run('commonjs.cjs')).toBe(expected);
+});
+
+test('any place that is not Node gets modules that stand alone, and answers the same, byte for byte', async () => {
+  const app = freshApp('elsewhere', 'alone', { 'own.js': appSource });
+  const { files } = await bundle(app, "export { answers } from './own.js'");
+  for (const [name, bytes] of files) writeFileSync(join(inNode, name.replace(/^app\.js$/, 'bundled.js')), bytes);
+  writeFileSync(join(inNode, 'elsewhere.js'), "import { answers } from './bundled.js'; process.stdout.write(await answers());");
+  /* Code from text is refused to it, as a strict content policy would. */
+  expect(run('elsewhere.js', '--disallow-code-generation-from-strings')).toBe(expected);
+}, 60_000);
+
+const page = '<!doctype html><html lang="en"><title>An app</title><script type="module" src="page.js"></script>';
+const show = "import { answers } from './app.js'; document.title = await answers().catch((error) => String(error));";
+const worker = "import { answers } from './app.js'; answers().then((answer) => postMessage(answer), (error) => postMessage(String(error)));";
+const showWorker = "const worker = new Worker('worker.js', { type: 'module' }); worker.onmessage = ({ data }) => { document.title = data; }; worker.onerror = ({ message }) => { document.title = message; };";
+
+/* Without a bundler too: an address of the package's own file in the place of each name. */
+const addresses: Readonly<Record<string, string>> = { sparebud: 'dist/browser/index.js', 'sparebud/knowledge': 'dist/knowledge/bundled.js', 'sparebud/places': 'dist/season/places.js', 'sparebud/picture': 'dist/browser/picture.js' };
+const unbundled = new Map([['app.js', appSource.replace(/from '(sparebud[^']*)'/g, (_, name: string) => `from './sparebud/${addresses[name]!}'`)], ...packedFiles.filter((name) => name.endsWith('.js')).map((name): [string, string] => [`sparebud/${name}`, readFileSync(join(packed, name), 'utf8')])]);
+
+for (const [what, files] of [
+  ['a page bundled by esbuild', async () => new Map([...(await bundle(freshApp('page', 'alone', { 'own.js': appSource }), "export { answers } from './own.js'")).files].map(([name, bytes]) => [name, Buffer.from(bytes).toString()]))],
+  ['a page without a bundler', async () => unbundled],
+] as const) {
+  for (const [where, own] of [['the page', { 'page.js': show }], ['a web worker', { 'page.js': showWorker, 'worker.js': worker }]] as const) {
+    test.skipIf(chromiumPath === undefined)(`${what}, in chromium under a strict content policy, in ${where}: the same answer, byte for byte, and nothing stopped`, async () => {
+      const { address, stop } = await served(new Map<string, string>([['index.html', page], ...(await files()), ...Object.entries(own)]));
+      const browser = await chromium.launch({ executablePath: chromiumPath!, args: ['--no-sandbox'] });
+      try {
+        const opened = await browser.newPage();
+        const complaints: string[] = [];
+        opened.on('console', (message) => { if (message.type() === 'error' && !message.text().includes('404')) complaints.push(message.text()); });
+        opened.on('pageerror', (error) => complaints.push(error.message));
+        await opened.goto(address);
+        await opened.waitForFunction(() => document.title !== 'An app', undefined, { timeout: 30_000 });
+        expect(await opened.title()).toBe(expected);
+        expect(complaints).toEqual([]);
+      } finally {
+        await browser.close();
+        stop();
+      }
+    }, 90_000);
+  }
+}

@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import { bundle } from './bundle.js';
+import { freshApp } from './packed.js';
+
+/* Bytes, gzipped, of what an app loads of each entry point, as esbuild bundles it for browsers: at first, and with what single questions load. */
+const kB = 1000;
+const budgets: readonly (readonly [what: string, source: string, first: number, whole: number])[] = [
+  ['the advisor', "export { createAdvisor } from 'sparebud'", 62 * kB, 80 * kB],
+  ['all knowledge', "export { knowledge } from 'sparebud/knowledge'", 120 * kB, 120 * kB],
+  ['one group of species', "import { knowledgeOf } from 'sparebud/knowledge/groups'; import { group } from 'sparebud/knowledge/groups/single-flush-pine'; export const knowledge = knowledgeOf(group)", 85 * kB, 85 * kB],
+  ['notes', "export { withNotes } from 'sparebud/knowledge/notes'", 50 * kB, 50 * kB],
+  ['places', "export { places } from 'sparebud/places'", 30 * kB, 30 * kB],
+  ['pictures', "export { yearPicture, treePicture } from 'sparebud/picture'", 15 * kB, 15 * kB],
+];
+const app = freshApp('sizes', 'alone');
+
+for (const [what, source, first, whole] of budgets) {
+  test(`${what}: at most ${first / kB} kB at first, ${whole / kB} kB in all`, async () => {
+    const sizes = await bundle(app, source);
+    process.stdout.write(`${what}: ${(sizes.first / kB).toFixed(1)} kB at first, ${(sizes.whole / kB).toFixed(1)} kB in all, gzipped\n`);
+    expect(sizes.first).toBeLessThanOrEqual(first);
+    expect(sizes.whole).toBeLessThanOrEqual(whole);
+  });
+}
+
+test('what is imported and not used is not loaded', async () => {
+  const { first } = await bundle(app, "import { createAdvisor } from 'sparebud'; import { knowledge } from 'sparebud/knowledge'; import { places } from 'sparebud/places'; export const none = 0;");
+  expect(first).toBeLessThan(kB);
+});
