@@ -24,6 +24,12 @@ const ofBranchAsked = (asked: Asked, size: 'diameterMm' | 'aspectRatio'): FactVa
   return alongBranch(asked) ? unknown({ atLeast: 0, atMost: round(told.atMost) }) : measured(told);
 };
 
+/** Shoots of the last two seasons are seldom thicker than a twig: an estimate that any size may yet belie. */
+const twig = (read: Read, asked: Asked): FactValue | undefined => {
+  if (!asked.operation.parameters.includes('woodAge') || !['this-year', 'last-year'].includes(read('cut.woodAge').value as string)) return undefined;
+  return { state: 'estimated', value: asked.knowledge.growing.twigMm, among: { atLeast: 0.1, atMost: 2000 }, from: 'estimated' };
+};
+
 /** Diameter of what is cut into: the trunk just above the joint, or the branch that bears it; the trunk above the roots where nothing tells more. */
 const bearsMm = (read: Read, asked: Asked): FactValue => {
   const branch = branchAsked(asked);
@@ -116,7 +122,7 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
     const ratio = told('cut.branchToTrunk') as number | undefined;
     const trunk = bearsMm(read, asked);
     if (ratio !== undefined && trunk.value !== undefined) return workedNumber([trunk], (diameter) => ratio * diameter);
-    return ofBranchAsked(asked, 'diameterMm');
+    return ofBranchAsked(asked, 'diameterMm') ?? twig(read, asked);
   },
   'cut.branchToTrunk': (read, asked, told) =>
     (told('cut.branchDiameterMm') === undefined ? ofBranchAsked(asked, 'aspectRatio') : undefined) ?? ratioOf(read('cut.branchDiameterMm'), bearsMm(read, asked)),

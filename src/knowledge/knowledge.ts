@@ -207,6 +207,7 @@ export interface Growing {
   readonly recoveryWeeks: Readonly<Record<string, readonly [number, number]>>;
   readonly strain: { readonly light: number; readonly hard: number; readonly halvesInGrowingDays: number };
   readonly stubDryDays: number;
+  readonly twigMm: number;
   readonly sources: readonly string[];
 }
 

@@ -54,6 +54,15 @@ describe('wounds', () => {
     expect((await wound({ branchToTrunk: 0.5 }, { trunk: { diameterMm: 40 } })).width).toBe(20);
   });
 
+  test('a shoot of last year whose size nobody told is taken for a twig, an old branch for nothing', async () => {
+    const size = async (woodAge: string): Promise<unknown> => {
+      const { state, value } = (await factsOf({ tree: { species: broadleaf }, operation: { op: 'cut-back', woodAge, budsLeft: 2 } }))('wound.widthMm');
+      return [state, value];
+    };
+    expect(await size('last-year')).toEqual(['estimated', 4]);
+    expect(await size('old')).toEqual(['unknown', undefined]);
+  });
+
   test('a branch and a trunk give their ratio, and one without the other does not', async () => {
     const ratio = async (tree: Readonly<Record<string, unknown>>): Promise<unknown> => (await factsOf({ tree: { species: broadleaf, ...tree }, operation: { op: 'remove-branch', branchDiameterMm: 10 } }))('cut.branchToTrunk').value;
     expect(await ratio({ trunk: { diameterMm: 40 } })).toBe(0.25);

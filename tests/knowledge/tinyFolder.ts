@@ -54,6 +54,7 @@ shelterC: { cold-frame: 5 }
 recoveryWeeks: { light: [2, 6] }
 strain: { light: 1, hard: 4, halvesInGrowingDays: 90 }
 stubDryDays: 180
+twigMm: 4
 sources: [common-practice]
 `,
   'shared/renames.yaml': '[]\n',

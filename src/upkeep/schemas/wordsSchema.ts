@@ -79,9 +79,9 @@ export const sharedSchemas = (): Readonly<Record<string, Schema>> => ({
   growing: document('growing', 'Factors and usual figures by growing conditions', closed(
     {
       growing: mapOf(rate), vigour: mapOf(rate), ringMm: mapOf(rate), callusPerRing: rate, woundPerBranch: mapOf(rate), tipsToFoliage: mapOf(rate), bendStrain: closed({ firm: rate, severe: rate }, ['firm', 'severe']),
-      wireMark: closed({ depthMm: rate, peak: rate }, ['depthMm', 'peak']), berthC: mapOf(pair), shelterC: mapOf({ type: 'number' }), recoveryWeeks: mapOf(pair), strain: closed({ light: rate, hard: rate, halvesInGrowingDays: rate }, ['light', 'hard', 'halvesInGrowingDays']), stubDryDays: { type: 'integer' }, sources,
+      wireMark: closed({ depthMm: rate, peak: rate }, ['depthMm', 'peak']), berthC: mapOf(pair), shelterC: mapOf({ type: 'number' }), recoveryWeeks: mapOf(pair), strain: closed({ light: rate, hard: rate, halvesInGrowingDays: rate }, ['light', 'hard', 'halvesInGrowingDays']), stubDryDays: { type: 'integer' }, twigMm: rate, sources,
     },
-    ['growing', 'vigour', 'ringMm', 'callusPerRing', 'woundPerBranch', 'tipsToFoliage', 'bendStrain', 'wireMark', 'berthC', 'shelterC', 'recoveryWeeks', 'strain', 'stubDryDays', 'sources'],
+    ['growing', 'vigour', 'ringMm', 'callusPerRing', 'woundPerBranch', 'tipsToFoliage', 'bendStrain', 'wireMark', 'berthC', 'shelterC', 'recoveryWeeks', 'strain', 'stubDryDays', 'twigMm', 'sources'],
   )),
   aims: aimsSchema(),
   renames: document('renames', 'Ids that were published and are called otherwise now', listOf(closed({ from: text(), to: text(), since: text() }, ['from', 'to', 'since']))),
