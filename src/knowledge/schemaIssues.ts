@@ -100,7 +100,7 @@ export const schemaIssues = (errors: readonly SchemaError[], file?: string): rea
       }
       case 'type': {
         const types = ([] as unknown[]).concat(error.params['type']).map(String);
-        add('wrong-type', path, error.data === null ? `no value${at}` : `\`${short(error.data)}\` is a ${Array.isArray(error.data) ? 'list' : typeof error.data}${at}`, { found: error.data, accepted: types, help: `accepted: ${types.join(' or ')}` });
+        add('wrong-type', path, error.data === null ? `no value${at}` : `\`${short(error.data)}\` is a ${Array.isArray(error.data) ? 'list' : typeof error.data}${at}`, { found: error.data, accepted: types, help: types.includes('array') && typeof error.data !== 'object' ? `accepted: list, as in \`[${String(error.data)}]\`` : `accepted: ${types.join(' or ')}` });
         break;
       }
       case 'minimum':

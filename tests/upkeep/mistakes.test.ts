@@ -37,6 +37,7 @@ const mistakes: readonly Mistake[] = [
   { slip: 'a unit behind the number', changed: mended(nigra, 'is: 10', 'is: 10 C'), file: nigra, at: 'is: 10 C', says: /`10 C` is a string/, help: /number/ },
   { slip: 'a percentage for a share', changed: mended(alba, 'either: [0.2, 0.4]', 'either: [20, 0.4]'), file: alba, at: '20', says: /`20` is out of bounds/, help: /0 to 1/ },
   { slip: 'yes for true', changed: mended(bare, '{ species: fictaria-alba, cut.foliageLeft: false }', '{ species: fictaria-alba, cut.foliageLeft: no }'), file: bare, at: 'cut.foliageLeft: no', says: /`no` is a string/, help: /boolean/ },
+  { slip: 'one phase where a list is meant', changed: added(nigra, '  roots.phases: { is: bud-burst, source: common-practice }\n'), file: nigra, at: 'is: bud-burst', says: /`bud-burst` is a string/, help: /list, as in `\[bud-burst\]`/ },
   { slip: 'a value without its braces', changed: mended(nigra, '{ is: none, source: common-practice }', 'none'), file: nigra, at: 'budding.bareWood', says: /`none` is a string/, help: /object/ },
   { slip: 'a trait that only repeats the parent', changed: added(nigra, '  roots.phases: { is: [bud-swell], source: common-practice }\n'), file: nigra, at: 'roots.phases', says: /`roots\.phases` says what `invented-broadleaf` says/, help: /--mend/ },
   { slip: 'both source and sources', changed: mended(nigra, '{ is: none, source: common-practice }', '{ is: none, source: common-practice, sources: [a-handbook] }'), file: nigra, at: 'sources', says: /both `source` and `sources`/, help: /keep `sources`/ },
