@@ -74,8 +74,10 @@ const below = (read: Read, asked: Asked): FactValue => {
   const leafless = asked.traits['form.leafHabit']?.is === 'deciduous';
   const wood = asked.operation.parameters.includes('woodAge') ? read('cut.woodAge') : known('old', 'worked-out');
   return workOut([read('cut.foliageLeft').value === undefined ? { ...read('cut.foliageLeft'), value: 'untold' } : read('cut.foliageLeft'), wood.value === undefined ? { ...wood, value: 'untold' } : wood], 'worked-out', (foliage, age): Value => {
+    /* On a tree that sheds its leaves what is green below a cut stands on the buds that are told. */
+    if (told !== undefined && told >= 1 && (leafless || foliage === false)) return 'buds';
     if (foliage === true) return 'foliage';
-    if (told !== undefined && told >= 1) return 'buds';
+    if (told !== undefined && told >= 1) return 'untold';
     const young = age === 'this-year' || age === 'last-year';
     if (foliage === false) return told === undefined && young ? 'buds' : 'bare';
     if (told === 0) return leafless ? 'bare' : 'untold';
@@ -83,8 +85,9 @@ const below = (read: Read, asked: Asked): FactValue => {
   });
 };
 
-const untoldBelow = (fact: FactValue, leafless: boolean, noBuds: boolean): FactValue =>
-  fact.value !== 'untold' ? fact : unknown(noBuds && !leafless ? ['foliage', 'bare'] : ['foliage', 'buds', 'bare']);
+/** What may be there where nothing tells it for certain: buds that are told rule out bare wood, and foliage may yet stand beside them. */
+const untoldBelow = (fact: FactValue, leafless: boolean, buds: number | undefined): FactValue =>
+  fact.value !== 'untold' ? fact : unknown(buds !== undefined && buds >= 1 ? ['foliage', 'buds'] : buds === 0 && !leafless ? ['foliage', 'bare'] : ['foliage', 'buds', 'bare']);
 
 /** Told that nothing green is left, and nothing of buds or young wood: none are taken to be there. */
 const bareByWord = (read: Read): FactValue | undefined =>
@@ -112,7 +115,7 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
   'cut.woodAge': (read) => (read('cut.foliageLeft').value === false ? { state: 'assumed', value: 'old', from: 'assumed' } : undefined),
   'cut.below': (read, asked) => {
     const buds = read('cut.budsLeft');
-    return untoldBelow(below(read, asked), asked.traits['form.leafHabit']?.is === 'deciduous', buds.state === 'known' && buds.value === 0);
+    return untoldBelow(below(read, asked), asked.traits['form.leafHabit']?.is === 'deciduous', buds.state === 'known' ? (buds.value as number) : undefined);
   },
   'cut.rebudding': (read, asked) => {
     const trait = read(asked.operation.id === 'trunk-chop' ? 'species.budding.stump' : 'species.budding.bareWood');

@@ -75,6 +75,12 @@ test.each(seenAgainstTheModel)('a day told after the phase stays within what the
   await holds(before, withAssumptions(proposal, assumed), 'asked.date');
 });
 
+test('green told beside a last bud stays within what the bud left open', async () => {
+  const proposal = { tree: { species: 'abies', trunk: { diameterMm: 8 } }, operation: { op: 'cut-back', budsLeft: 1, branchToTrunk: 0 }, date: '2024-01-01', where: { latitude: 0, longitude: 0 } } as unknown as Proposal;
+  const { before, assumed } = await judgedBefore(proposal);
+  for (const foliageLeft of [true, false]) await holds(before, withAssumptions(set(proposal, 'operation.foliageLeft', foliageLeft), assumed), 'cut.foliageLeft');
+});
+
 test('whatever an unknown fact turns out to be, the verdict lies in the stated range, and telling it never widens the range', async () => {
   await fc.assert(
     fc.asyncProperty(plausibleProposal(shipped, stations), fc.nat(), fc.infiniteStream(fc.nat()), whereArbitrary(stations), async (proposal, pick, draws, where) => {
