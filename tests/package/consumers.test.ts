@@ -1,12 +1,13 @@
 import { execFileSync } from 'node:child_process';
-import { readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { chromiumPath } from '../browser/chromium.js';
 import { served } from '../browser/served.js';
+import { tinyFiles } from '../knowledge/tinyFolder.js';
 import { bundle } from './bundle.js';
-import { appSource, freshApp, packed, packedFiles } from './packed.js';
+import { appSource, freshApp, packed, packedFiles, question } from './packed.js';
 
 const inNode = freshApp('node', 'with-dependencies', {
   'app.js': appSource,
@@ -28,6 +29,20 @@ test('Node, as a module: the answer that is expected, and the coded error', () =
 test('Node, from CommonJS by import(): the same, byte for byte', () => {
   expect(run('commonjs.cjs')).toBe(expected);
 });
+
+test('the command finds all its parts in the package: threads, and what maintainers run on a folder of their own', () => {
+  const sparebud = (...words: readonly string[]): string => execFileSync(process.execPath, ['node_modules/sparebud/dist/cli/main.js', ...words], { cwd: inNode, encoding: 'utf8' });
+  writeFileSync(join(inNode, 'lines.jsonl'), `${JSON.stringify(question)}\n${JSON.stringify({ ...question, date: '2026-03-20' })}\n`);
+  const lines = sparebud('ask', '--lines', 'lines.jsonl', '--jobs', '2', '--fields', 'verdict').trim().split('\n');
+  expect(lines).toEqual(sparebud('ask', '--lines', 'lines.jsonl', '--fields', 'verdict').trim().split('\n'));
+  expect(lines[0]).toContain('advise-against');
+  for (const [path, text] of Object.entries(tinyFiles)) {
+    mkdirSync(dirname(join(inNode, 'own', path)), { recursive: true });
+    writeFileSync(join(inNode, 'own', path), text);
+  }
+  expect(sparebud('vet', 'own')).not.toContain('Cannot find module');
+  for (const command of ['vet', 'cover', 'shift', 'new', 'keepers', 'explain']) expect(sparebud(command, '--help')).toContain('Usage: sparebud');
+}, 60_000);
 
 test('any place that is not Node gets modules that stand alone, and answers the same, byte for byte', async () => {
   const app = freshApp('elsewhere', 'alone', { 'own.js': appSource });
