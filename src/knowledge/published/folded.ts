@@ -24,7 +24,6 @@ export interface FoldedCommon extends Omit<Knowledge, 'species' | 'sources' | 'r
 
 /** What is not needed to answer: remarks beside traits, rules and sources, and the examples that test a rule. */
 export interface FoldedNotes {
-  readonly hash: string;
   readonly traits: Readonly<Record<string, Readonly<Record<string, string>>>>;
   readonly rules: Columns;
   readonly sources: Readonly<Record<string, string>>;

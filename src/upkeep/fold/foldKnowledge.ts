@@ -51,7 +51,6 @@ const notesOf = (knowledge: Knowledge): FoldedNotes => {
     if (own.length > 0) traits[species.id] = Object.fromEntries(own.map(([name, trait]) => [name, trait.note!]));
   }
   return {
-    hash: knowledge.hash,
     traits,
     rules: toColumns(Object.values(knowledge.rules).map(({ id, note, examples }) => ({ id, ...(note === undefined ? {} : { note }), examples }))),
     sources: Object.fromEntries(Object.values(knowledge.sources).flatMap(({ id, note }) => (note === undefined ? [] : [[id, note]]))),
