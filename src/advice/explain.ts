@@ -2,8 +2,15 @@ import type { Assessment, Message } from '../contract/types.generated.js';
 import { severity } from '../engine/verdict.js';
 import { SparebudError, type Issue } from '../knowledge/error.js';
 import type { Knowledge, Verdict } from '../knowledge/knowledge.js';
+import { nowCalled } from '../knowledge/nowCalled.js';
 import { knowledgeName } from './basis.js';
 import { message } from './message.js';
+
+/** What an answer says of one rule. */
+interface Found {
+  readonly verdict: Verdict;
+  readonly fires: 'certainly' | 'possibly';
+}
 
 /** What a kept answer and today's say of one rule. */
 export interface ExplainedFinding {
@@ -13,8 +20,8 @@ export interface ExplainedFinding {
   readonly renamedTo?: string;
   /** `removed`: there is no such rule now; `gone`: there is, and it does not fire now; `new`: it fires now and did not then. */
   readonly change: 'same' | 'removed' | 'gone' | 'new' | 'worse' | 'milder' | 'more-certain' | 'less-certain';
-  readonly then?: { readonly verdict: Verdict; readonly fires: 'certainly' | 'possibly' };
-  readonly now?: { readonly verdict: Verdict; readonly fires: 'certainly' | 'possibly' };
+  readonly then?: Found;
+  readonly now?: Found;
   readonly why: Message;
 }
 
@@ -32,8 +39,6 @@ export interface Explained {
   readonly issues?: readonly Issue[];
 }
 
-type Found = NonNullable<ExplainedFinding['then']>;
-
 /** The schema that answers are kept in today. */
 const readable = 'assessment/1';
 
@@ -44,16 +49,6 @@ const checkKept = (kept: unknown): Assessment => {
     throw new SparebudError([{ code: 'wrong-type', path: 'schema', message: `not a kept assessment: \`${String(schema).slice(0, 40)}\` in \`schema\``, found: schema, accepted: [readable], help: 'give an answer of `assess` as it was returned' }]);
   }
   return kept as Assessment;
-};
-
-const nowCalled = ({ renames }: Knowledge, id: string): string => {
-  const seen = new Set<string>();
-  let at = id;
-  for (let next = renames.find(({ from }) => from === at); next !== undefined && !seen.has(at); next = renames.find(({ from }) => from === at)) {
-    seen.add(at);
-    at = next.to;
-  }
-  return at;
 };
 
 const changeOf = (then: Found, now: Found): ExplainedFinding['change'] => {

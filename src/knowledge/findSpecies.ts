@@ -1,5 +1,6 @@
 import { nearest } from './nearest.js';
 import type { Knowledge, Species } from './knowledge.js';
+import { nowCalled } from './nowCalled.js';
 
 /** What a name means: one species, several that share it, or none with the names that are near. */
 export type Found =
@@ -53,10 +54,10 @@ const indexOf = (knowledge: Knowledge): Index => {
  */
 export const findSpecies = (knowledge: Knowledge, name: string): Found => {
   const index = indexOf(knowledge);
-  const renamed = knowledge.renames.find((rename) => rename.from === name.trim());
-  const asked = plainName((renamed?.to ?? name).slice(0, 200).replace(/\s+['‘"][^'’"]+['’"]\s*$/, ''));
+  const called = nowCalled(knowledge, name.trim());
+  const asked = plainName(called.slice(0, 200).replace(/\s+['‘"][^'’"]+['’"]\s*$/, ''));
   const byId = index.ids.get(asked);
-  if (byId !== undefined) return { kind: 'found', species: byId, by: renamed === undefined ? 'id' : 'renamed' };
+  if (byId !== undefined) return { kind: 'found', species: byId, by: called === name.trim() ? 'id' : 'renamed' };
   for (const [by, from] of [['name', index.names], ['synonym', index.synonyms], ['common-name', index.common]] as const) {
     const found = from.get(asked);
     if (found === undefined) continue;

@@ -36,7 +36,7 @@ export interface ClimateYear {
 /** 2023, a year without a leap day: daylength of a date changes by seconds from year to year. */
 const referenceYearStart = 19_358;
 
-/** Every fifth day by the sun, and straight lines between: within half a minute outside the polar circles, and a fifth of the work. */
+/** Every fifth day by the sun, and straight lines between, a fifth of the work: within half a minute up to 50 degrees and two minutes up to 65; where the polar day or night sets in, hours off for a few days. */
 const lightStep = 5;
 
 const lightOfYear = (start: number, latitude: number): readonly number[] => {
