@@ -36,6 +36,9 @@ export interface ClimateYear {
 /** 2023, a year without a leap day: daylength of a date changes by seconds from year to year. */
 const referenceYearStart = 19_358;
 
+/** Day length under which shoots stop growing in the open, and a tree of warm lands behind a window is not taken to grow, h (practice: from early spring into autumn). */
+export const growingLightH = 11;
+
 /** Every fifth day by the sun, and straight lines between, a fifth of the work: within half a minute up to 50 degrees and two minutes up to 65; where the polar day or night sets in, hours off for a few days. */
 const lightStep = 5;
 
@@ -69,7 +72,7 @@ const work = (climate: Climate, minMonths: readonly number[], maxMonths: readonl
   const modelled = frostDates(byYearMin, frostThreshold(range, dailySwingC, Math.max(...minMonths)));
   const last = climate.lastFrost !== undefined ? yearDayOfText(climate.lastFrost) : modelled.kind === 'dates' ? modelled.last : undefined;
   const first = climate.firstFrost !== undefined ? yearDayOfText(climate.firstFrost) : modelled.kind === 'dates' ? modelled.first : undefined;
-  const shortFrom = light.findIndex((hours, i) => i > 180 && hours < 11);
+  const shortFrom = light.findIndex((hours, i) => i > 180 && hours < growingLightH);
   const returns = light.findIndex((hours) => hours >= 10);
   return {
     south, minC, maxC, meanC,

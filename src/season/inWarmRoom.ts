@@ -1,13 +1,11 @@
 import type { Calendar } from './calendar.js';
+import { growingLightH } from './climateYear.js';
 import type { Day } from './day.js';
 import { dayOfSeason, inGrowingYear } from './growingYear.js';
 import { estimate } from './range.js';
 import type { SeasonOn } from './seasonShape.js';
 import type { Phase } from './seasonTraits.js';
 import { daysInYear } from './yearDay.js';
-
-/** Day length from which a tree of warm lands grows behind a window, h (practice: from early spring into autumn; the same bound as outdoors, climateYear.ts). */
-const growingLightH = 11;
 
 /**
  * What day length alone tells of a tree of warm lands in a heated room: while days are long it is taken to grow, and may yet stand still.
