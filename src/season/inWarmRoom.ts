@@ -7,6 +7,9 @@ import type { SeasonOn } from './seasonShape.js';
 import type { Phase } from './seasonTraits.js';
 import { daysInYear } from './yearDay.js';
 
+/** Warm rooms keep what grows growing: two months at least, for how long after that nobody can say (practice). */
+export const leastKeptGrowing = 60;
+
 /**
  * What day length alone tells of a tree of warm lands in a heated room: while days are long it is taken to grow, and may yet stand still.
  *
@@ -21,6 +24,6 @@ export const inWarmRoom = (calendar: Calendar, day: Day): Pick<SeasonOn, 'phase'
   if (place.daylengthH[seasonDay]! < growingLightH) return undefined;
   const rest: readonly Phase[] = model === 'dry-deciduous' ? ['dormant', 'leaf-fall'] : ['resting'];
   const left = place.shortDays === undefined ? daysInYear : Math.max(0, dayOfSeason(year, place.shortDays, place.south) - day);
-  const days = estimate(left, 0, daysInYear + 1);
+  const days = estimate(Math.max(leastKeptGrowing, left), 0, daysInYear + 1);
   return { phase: 'growing', among: ['growing', ...rest], growingDaysLeft: days, rootDaysLeft: days };
 };

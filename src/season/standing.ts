@@ -6,7 +6,7 @@ import { daysLeftIn } from './daysLeftIn.js';
 import { frostOn } from './frostOn.js';
 import { growthBounds } from './growthBounds.js';
 import { dayOfSeason, inGrowingYear } from './growingYear.js';
-import { inWarmRoom } from './inWarmRoom.js';
+import { inWarmRoom, leastKeptGrowing } from './inWarmRoom.js';
 import { isUnderCover } from './isUnderCover.js';
 import { placedSteps } from './placedSteps.js';
 import { estimate, known } from './range.js';
@@ -46,13 +46,11 @@ const withoutModel = (
   const seen = latestSighting(calendar, day, sightingHolds);
   // The air outside says nothing about roots under cover.
   const roots = underCover ? {} : rootsOn(calendar, day, year, sure, seen?.phase);
-  if (seen === undefined) {
-    const light = inWarmRoom(calendar, day);
-    return { phaseFrom: light === undefined ? 'none' : 'season', phaseSure: false, ...roots, ...light };
-  }
+  const light = inWarmRoom(calendar, day);
+  if (seen === undefined) return { phaseFrom: light === undefined ? 'none' : 'season', phaseSure: false, ...roots, ...light };
   const bySight = seasonFromSighting(seen.phase, calendar.standing);
-  // Warm rooms keep what grows growing; for how long nobody can say (practice: two months at least).
-  const kept = underCover && seen.phase === 'growing' ? estimate(120, 60, daysInYear) : undefined;
+  // As long as days are long, what is seen to grow goes on as one that is taken to grow.
+  const kept = underCover && seen.phase === 'growing' ? estimate(light?.growingDaysLeft?.value ?? 120, leastKeptGrowing, daysInYear) : undefined;
   const left = bySight.growingDaysLeft ?? kept;
   // The length of the day bounds a temperate tree's growth under glass as well.
   const most = growthBounds(calendar, day);

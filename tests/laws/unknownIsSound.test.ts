@@ -81,6 +81,16 @@ test('green told beside a last bud stays within what the bud left open', async (
   for (const foliageLeft of [true, false]) await holds(before, withAssumptions(set(proposal, 'operation.foliageLeft', foliageLeft), assumed), 'cut.foliageLeft');
 });
 
+test('green told of a tree that is taken to grow in a heated room stays within what was left open', async () => {
+  const where = {
+    latitude: 64.8, monthlyMinC: [-27.2, -24.8, -19.2, -6.3, 3.2, 9.6, 11.3, 8, 1.7, -8.6, -20.9, -24.9],
+    monthlyMaxC: [-17.2, -12.2, -3.7, 6.9, 16.1, 22, 22.6, 18.8, 12.6, -0.1, -11.7, -15.1],
+  };
+  const proposal = { tree: { species: 'bougainvillea-glabra', standing: 'heated-room' }, operation: { op: 'cut-back' }, date: '2024-08-25', where } as unknown as Proposal;
+  const { before, assumed } = await judgedBefore(proposal);
+  for (const foliageLeft of [true, false]) await holds(before, withAssumptions(set(proposal, 'operation.foliageLeft', foliageLeft), assumed), 'cut.foliageLeft');
+});
+
 test('whatever an unknown fact turns out to be, the verdict lies in the stated range, and telling it never widens the range', async () => {
   await fc.assert(
     fc.asyncProperty(plausibleProposal(shipped, stations), fc.nat(), fc.infiniteStream(fc.nat()), whereArbitrary(stations), async (proposal, pick, draws, where) => {
