@@ -6,6 +6,7 @@ import type { Knowledge, Verdict } from '../../knowledge/knowledge.js';
 import type { Charge } from '../../structure/keepers/charges.js';
 import { frameOf, termsFor } from '../../structure/keepers/frame.js';
 import { type KeepersQuestion, keepersOf, type KeptSet, type Leader } from '../../structure/keepers/keepersOf.js';
+import type { Limits } from '../../structure/keepers/sittings.js';
 import { readStructure } from '../../structure/readStructure.js';
 import { message } from '../message.js';
 import type { Ready } from '../ready.js';
@@ -56,8 +57,16 @@ export interface Keepers {
   readonly meta?: Readonly<Record<string, unknown>>;
 }
 
-/** How often a set that the rules advise against is ruled out, and the next best sought. */
-const rounds = 12;
+/** How often sets that the rules advise against are ruled out, and the next best sought, before less is taken. */
+const rounds = 2;
+
+/** How much of what one sitting bears is taken: less where all that was tried is advised against as a whole. */
+const taking = [1, 0.85, 0.7, 0.5, 0.25, 0];
+
+/** A part of what one sitting bears. */
+const lessOf = ({ girthShareInAll, ...ofOne }: Limits, part: number): Limits => ({
+  ...Object.fromEntries(Object.entries(ofOne).map(([name, limit]) => [name, limit * part])), ...(girthShareInAll === undefined ? {} : { girthShareInAll }),
+});
 
 const fine = (cost: number): number => Math.round(cost * 1000) / 1000;
 
@@ -101,17 +110,20 @@ export const keepersFor = async (ready: (written: unknown) => Promise<Ready>, kn
     }
   };
   const judged = new Map<KeptSet, readonly JudgedStage[]>();
-  let found = keepersOf({ ...base, forbidden });
+  let search = { ...base, forbidden };
+  let found = keepersOf(search);
+  /* The sets come best first: once one is borne, none that is left out is better. */
   for (let round = 1; ; round++) {
-    const before = forbidden.length;
     for (const set of found.sets) {
       const stages = await stagesOf(set);
       const against = stages.find(isAgainst);
       if (against === undefined) judged.set(set, stages);
       else forbidden.push(against.operations.flatMap(({ branch }) => (branch === undefined ? [] : [branch])));
     }
-    if (forbidden.length === before || round === rounds) break;
-    found = keepersOf({ ...base, forbidden });
+    const part = taking[Math.floor(round / rounds)];
+    if (judged.size > 0 || part === undefined) break;
+    search = { ...base, limits: lessOf(limits, part), forbidden };
+    found = keepersOf(search);
   }
   const shown = found.sets.filter((set) => judged.has(set));
   const [best] = shown;
@@ -122,7 +134,7 @@ export const keepersFor = async (ready: (written: unknown) => Promise<Ready>, kn
   /* What it costs that its owner holds on to a branch. */
   for (const { id, role } of structure.branches) {
     if (role !== 'keep' || !best.keep.includes(id)) continue;
-    const free = keepersOf({ ...base, forbidden, locked: new Map([...locked].filter(([other]) => other !== id)) }).sets[0]!;
+    const free = keepersOf({ ...search, locked: new Map([...locked].filter(([other]) => other !== id)) }).sets[0]!;
     const cost = fine(best.cost - free.cost);
     notices.push(cost > 0 ? say('kept-costs', { branch: id, cost: cost.toFixed(2), instead: free.remove.filter((other) => !best.remove.includes(other)).join(', ') }) : say('kept-free', { branch: id }));
   }

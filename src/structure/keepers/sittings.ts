@@ -4,6 +4,7 @@ import { diameterAt } from '../trunkAt.js';
 import { woundedGirthAt } from '../woundedGirth.js';
 import type { Budget } from './bestSets.js';
 import { bit, has, membersOf } from './bits.js';
+import { canBeDealt, type Dealing, dealtOut } from './dealtOut.js';
 import { remembered } from './remembered.js';
 
 /** What the rules bear: shares that one sitting may take, and share of the girth that all sittings together may wound at one level. Absent where no rule sets one. */
@@ -20,6 +21,8 @@ export interface Bearing {
   readonly budgets: (sittings: number) => readonly Budget[];
   /** Of each branch those at its level that no sitting bears beside it. */
   readonly contend: readonly number[];
+  /** Whether so many sittings bear that these go. */
+  readonly mayBeGone: (gone: number, sittings: number) => boolean;
   /** The branches sitting by sitting, the thickest as early as can be; undefined where so many sittings do not bear them. */
   readonly inSittings: (gone: number, sittings: number) => readonly number[] | undefined;
 }
@@ -51,45 +54,32 @@ export const bearingOf = (structure: Structure, limits: Limits, branches: readon
     });
     return { mask, girthOf: (gone: number): number => girthOf(gone & mask) };
   });
-  const girthBorne = (gone: number, limit: number | undefined): boolean => {
-    for (let i = 0; i < branches.length; i++) if (has(gone, i) && levels[i] !== undefined && !within(levels[i]!.girthOf(gone), limit)) return false;
+  const girthBorne = (gone: number, limit: number | undefined, of = gone): boolean => {
+    for (let i = 0; i < branches.length; i++) if (has(of, i) && levels[i] !== undefined && !within(levels[i]!.girthOf(gone), limit)) return false;
     return true;
   };
-  const total = (of: readonly number[], gone: number): number => {
-    let sum = 0;
-    for (let i = 0; i < of.length; i++) if (has(gone, i)) sum += of[i]!;
-    return sum;
-  };
-  const sums = [{ each: shares, limit: limits.foliageShare }, { each: sections, limit: limits.sectionShare }].flatMap(({ each, limit }) => (limit === undefined ? [] : [{ each, limit }]));
-  const sumsBorne = (gone: number, sittings: number): boolean => sums.every(({ each, limit }) => within(total(each, gone), limit * sittings));
-  const oneBears = remembered((gone) => sumsBorne(gone, 1) && girthBorne(gone, limits.girthShare));
+  /* Of each cut those at whose level it is: it may wound any of them too far. */
+  const atLevelOf = branches.map((_, i) => levels.reduce((set, level, j) => (level !== undefined && has(level.mask, i) ? set + bit(j) : set), 0));
+  const totalOf = (of: readonly number[]): ((gone: number) => number) => remembered((gone) => of.reduce((sum, each, i) => (has(gone, i) ? sum + each : sum), 0));
+  const [foliageOf, sectionOf] = [totalOf(shares), totalOf(sections)];
+  const { foliageShare = Infinity, sectionShare = Infinity } = limits;
   const thickestFirst = branches.map((_, i) => i).sort((a, b) => widthOf(branches[b]!) - widthOf(branches[a]!) || (branches[a]!.id < branches[b]!.id ? -1 : 1));
-
-  /* The thickest first, each in the first sitting that bears it; where that leaves one without any, in the next. */
-  const spread = (places: readonly number[], sittings: number): readonly number[] | undefined => {
-    const taken: number[] = [];
-    const put = (next: number): boolean => {
-      if (next === places.length) return true;
-      for (let later = next; taken.length === sittings && later < places.length; later++) if (!taken.some((sitting) => oneBears(sitting + bit(places[later]!)))) return false;
-      const one = bit(places[next]!);
-      for (let sitting = 0; sitting < taken.length; sitting++) {
-        if (!oneBears(taken[sitting]! + one)) continue;
-        taken[sitting]! += one;
-        if (put(next + 1)) return true;
-        taken[sitting]! -= one;
-      }
-      if (taken.length === sittings || !oneBears(one)) return false;
-      taken.push(one);
-      if (put(next + 1)) return true;
-      taken.pop();
-      return false;
-    };
-    return put(0) ? taken : undefined;
-  };
+  const placesOf = (gone: number): readonly number[] => thickestFirst.filter((i) => has(gone, i));
+  const dealing = (sittings: number): Dealing => ({
+    sittings, fullness: sectionOf, beside: atLevelOf,
+    bears: (set, i) => {
+      const together = set + bit(i);
+      return within(foliageOf(together), foliageShare) && within(sectionOf(together), sectionShare) && girthBorne(together, limits.girthShare, together & atLevelOf[i]!);
+    },
+  });
+  /* Each sitting takes its share of the foliage that those before it have left, so that all together never take the last of it. */
+  const foliageInAll = (sittings: number): number => (foliageShare < 1 ? 1 - (1 - foliageShare) ** sittings : Infinity);
+  const inAllBorne = (gone: number, sittings: number): boolean => within(foliageOf(gone), foliageInAll(sittings)) && within(sectionOf(gone), sectionShare * sittings) && girthBorne(gone, limits.girthShareInAll);
 
   return {
-    budgets: (sittings) => sums.map(({ each, limit }) => ({ each, whole: limit * sittings })),
+    budgets: (sittings) => [{ each: shares, whole: foliageInAll(sittings) }, { each: sections, whole: sectionShare * sittings }].filter(({ whole }) => whole < Infinity),
     contend: branches.map((_, i) => branches.reduce((set, __, j) => (i !== j && levels[i] !== undefined && has(levels[i]!.mask, j) && girthBorne(bit(i), limits.girthShare) && girthBorne(bit(j), limits.girthShare) && !girthBorne(bit(i) + bit(j), limits.girthShare) ? set + bit(j) : set), 0)),
-    inSittings: (gone, sittings) => (sumsBorne(gone, sittings) && girthBorne(gone, limits.girthShareInAll) ? spread(thickestFirst.filter((i) => has(gone, i)), sittings) : undefined),
+    mayBeGone: (gone, sittings) => inAllBorne(gone, sittings) && canBeDealt(placesOf(gone), dealing(sittings)),
+    inSittings: (gone, sittings) => (inAllBorne(gone, sittings) ? dealtOut(placesOf(gone), dealing(sittings)) : undefined),
   };
 };

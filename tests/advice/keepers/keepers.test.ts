@@ -130,6 +130,17 @@ describe('limits', () => {
     expect(ofLowWhorl(keepers)).toBe(1);
   }, 60_000);
 
+  it('that only a sitting as a whole runs into leave less to take, and still something', async () => {
+    const rule = shipped.rules['strain/more-than-it-can-pay']!;
+    const tight: Knowledge = { ...shipped, rules: { ...shipped.rules, [rule.id]: { ...rule, when: [{ 'sitting.foliageShare': { above: 0.1 } }, { 'cut.foliageShare': { below: 0.05 } }] } } };
+    const { sets: [best], notices } = await createAdvisor(tight, { places: stations }).keepers({ ...pine, years: 1 });
+    const { sets: [ofOneYear] } = await advisor.keepers({ ...pine, years: 1 });
+    expect(best!.stages.map(({ verdict }) => verdict)).not.toContain('advise-against');
+    expect(best!.remove.length).toBeGreaterThan(0);
+    expect(best!.remove.length).toBeLessThan(ofOneYear!.remove.length);
+    expect(notices.map(({ id }) => id)).toContain('keepers.together');
+  }, 60_000);
+
   it('hold over as many years as are told: in one year less goes', async () => {
     const one = await advisor.keepers({ ...pine, years: 1 });
     expect(one.sets[0]!.stages).toHaveLength(1);

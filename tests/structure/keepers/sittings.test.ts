@@ -27,8 +27,11 @@ it('branches are spread over years wherever any way of spreading them is borne, 
     const gone = places.reduce((set, i) => set + bit(i), 0);
     const sittings = 1 + Math.floor(next() * 3);
     const found = bearing.inSittings(gone, sittings);
-    const may = inAll.inSittings(gone, 1) !== undefined && canBeDealt(places, sittings, (set) => bearing.inSittings(set, 1) !== undefined);
+    /* Three sittings that take a third each of what is left take 1 - 0.67 cubed of the whole. */
+    const foliage = places.reduce((sum, i) => sum + (tree.branches[i]!.dead ? 0 : (tree.branches[i]!.foliageShare?.value ?? 0)), 0);
+    const may = foliage <= 1 - (1 - limits.foliageShare!) ** sittings + 1e-9 && inAll.inSittings(gone, 1) !== undefined && canBeDealt(places, sittings, (set) => bearing.inSittings(set, 1) !== undefined);
     expect(found !== undefined, `seed ${seed}`).toBe(may);
+    expect(bearing.mayBeGone(gone, sittings), `seed ${seed}`).toBe(may);
     if (found === undefined) refused++;
     else {
       borne++;
