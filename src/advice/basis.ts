@@ -32,6 +32,7 @@ export const basisOf = (prepared: Prepared, judged: Judged, rules: readonly Resi
     phaseFrom: phase.from === 'given' || phase.from === 'seen' ? 'seen' : phase.value === undefined ? 'none' : 'season',
     where: whereText(asked.climate, asked.knowledge),
     knowledge: knowledgeName(asked.knowledge),
+    ...(asked.knowledge.packs === undefined ? {} : { packs: asked.knowledge.packs.map(({ namespace, version }) => ({ namespace, ...(version === undefined ? {} : { version }) })) }),
     ...(ignored.length === 0 ? {} : { ignored }),
   };
 };

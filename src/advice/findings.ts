@@ -31,6 +31,12 @@ const shownSource = ({ id, title, author, year, from, studied }: SourceWord): Fi
   id, title, ...(author === undefined ? {} : { author }), ...(year === undefined ? {} : { year }), from, studied,
 });
 
+/** The pack that a trait came from, where it is looked at or sets a limit. */
+const packOf = (trait: string, { traits }: Species): { readonly pack?: string } => {
+  const pack = traits[trait]?.pack;
+  return pack === undefined ? {} : { pack };
+};
+
 const findingOf = (fired: Fired<Rule>, read: Read, knowledge: Knowledge, species: Species): Finding => {
   const { residual, fires, firm } = fired;
   const { rule } = residual;
@@ -40,13 +46,14 @@ const findingOf = (fired: Fired<Rule>, read: Read, knowledge: Knowledge, species
     params[name] = name === 'species.name' ? speciesLabel(species) : fact?.value === undefined ? '…' : (knowledge.phases[String(fact.value)]?.being ?? shownValue(fact.value, knowledge.facts[name]));
   }
   const sources = rule.sources.map((id) => knowledge.sources[id]).filter((source) => source !== undefined);
-  const grounds = groundsOf(fired).map(({ fact, limit }): Finding['facts'][number] => {
+  const grounds = groundsOf(fired).map(({ fact, limit, trait = fact.replace(/^species\./, '') }): Finding['facts'][number] => {
     const value = read(fact);
     return {
       fact: fact as Finding['facts'][number]['fact'],
       value: (value.value ?? null) as Finding['facts'][number]['value'],
       limit: { ...limit },
       from: value.from,
+      ...packOf(trait, species),
       ...(value.plusMinus === undefined || value.plusMinus === 0 ? {} : { plusMinus: value.plusMinus }),
     };
   });
@@ -60,6 +67,7 @@ const findingOf = (fired: Fired<Rule>, read: Read, knowledge: Knowledge, species
     facts: grounds as Finding['facts'],
     sources: sources.map(shownSource),
     strength: strengthOf(sources),
+    ...(rule.pack === undefined ? {} : { pack: rule.pack }),
     ...(residual.disputed.length === 0 ? {} : { disputed: [...residual.disputed] as NonNullable<Finding['disputed']> }),
   };
 };

@@ -9,6 +9,8 @@ export type ShownLimit = Readonly<Record<string, Value | readonly Value[]>>;
 export interface Ground {
   readonly fact: string;
   readonly limit: ShownLimit;
+  /** The trait that set the limit. */
+  readonly trait?: string;
 }
 
 const shown = (operator: Operator, limit: Value | readonly Value[]): ShownLimit => {
@@ -77,5 +79,5 @@ export const groundsOf = (fired: Fired): readonly Ground[] => {
     }
   };
   const when = folded.kind === 'all' ? folded.of[0]! : folded;
-  return grounds(when).map((test) => ({ fact: test.fact, limit: shown(test.operator, limitOf(test)) }));
+  return grounds(when).map((test) => ({ fact: test.fact, limit: shown(test.operator, limitOf(test)), ...('trait' in test.limit ? { trait: test.limit.trait } : {}) }));
 };

@@ -9,9 +9,9 @@ const sorted = <Entry>(record: Readonly<Record<string, Entry>>): Readonly<Record
   Object.fromEntries(Object.entries(record).sort(([a], [b]) => (a < b ? -1 : 1)));
 
 const traitOf = (written: Members, level: string): Trait => {
-  const { is, either, note } = written;
+  const { is, either, note, pack } = written;
   const sources = (written['sources'] as readonly string[] | undefined) ?? [written['source'] as string];
-  return { ...(either === undefined ? { is: is as NonNullable<Trait['is']> } : { either: either as NonNullable<Trait['either']> }), sources, ...(note === undefined ? {} : { note: note as string }), level };
+  return { ...(either === undefined ? { is: is as NonNullable<Trait['is']> } : { either: either as NonNullable<Trait['either']> }), sources, ...(note === undefined ? {} : { note: note as string }), level, ...(pack === undefined ? {} : { pack: pack as string }) };
 };
 
 /** The files from a group down to a species, the group first. */
@@ -72,6 +72,7 @@ export const flatten = (parts: Parts): Knowledge => {
     aims: parts.aims,
     renames: parts.renames,
     wording: sorted(parts.wording),
+    ...(parts.packs === undefined ? {} : { packs: parts.packs }),
   };
   return freeze({ ...content, hash: hashOf(content) });
 };

@@ -100,6 +100,8 @@ export interface Trait {
   readonly sources: readonly string[];
   readonly note?: string;
   readonly level: string;
+  /** The pack that it came from. */
+  readonly pack?: string;
 }
 
 export interface Species {
@@ -139,6 +141,8 @@ export interface Rule {
   readonly note?: string;
   readonly sources: readonly string[];
   readonly examples: readonly RuleExample[];
+  /** The pack that it came from. */
+  readonly pack?: string;
 }
 
 export interface Alert {
@@ -211,6 +215,13 @@ export interface Growing {
   readonly sources: readonly string[];
 }
 
+/** A pack of species and rules that was put on, and the rules that it silenced. */
+export interface PackWord {
+  readonly namespace: string;
+  readonly version?: string;
+  readonly silenced?: readonly string[];
+}
+
 export interface Knowledge {
   readonly schema: 'knowledge/1';
   readonly version: string;
@@ -233,4 +244,6 @@ export interface Knowledge {
   readonly aims: Aims;
   readonly renames: readonly { readonly from: string; readonly to: string; readonly since: string }[];
   readonly wording: Readonly<Record<string, string>>;
+  /** What was put on it at run time, in order. */
+  readonly packs?: readonly PackWord[];
 }

@@ -1,5 +1,5 @@
 import type { Aims } from './aims.js';
-import type { Alert, Caution, Chore, FactWord, FollowUp, Growing, OperationWord, PhaseWord, SourceWord } from './knowledge.js';
+import type { Alert, Caution, Chore, FactWord, FollowUp, Growing, OperationWord, PackWord, PhaseWord, SourceWord } from './knowledge.js';
 
 type Members = Readonly<Record<string, unknown>>;
 
@@ -28,4 +28,5 @@ export interface Parts {
   readonly aims: Aims;
   readonly renames: readonly { readonly from: string; readonly to: string; readonly since: string }[];
   readonly wording: Readonly<Record<string, string>>;
+  readonly packs?: readonly PackWord[];
 }

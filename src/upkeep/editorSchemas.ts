@@ -1,9 +1,9 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Parts } from '../knowledge/parts.js';
-import { ruleSchema } from './schemas/ruleSchema.js';
-import type { Schema } from './schemas/schema.js';
-import { speciesSchema } from './schemas/speciesSchema.js';
+import { ruleSchema } from '../knowledge/schemas/ruleSchema.js';
+import type { Schema } from '../knowledge/schemas/schema.js';
+import { speciesSchema } from '../knowledge/schemas/speciesSchema.js';
 
 /** Schemas for an editor, by file: as those that are published, with the ids that this folder has at the moment, so that it completes sources and parents too. */
 export const editorSchemas = (parts: Parts): Readonly<Record<string, Schema>> => {

@@ -8,9 +8,10 @@ import { collectionSchema, dueSchema } from './schemas/collectionSchema.js';
 import { keepersAnswerSchema, keepersSchema } from './schemas/keepersSchema.js';
 import { planAnswerSchema, planSchema } from './schemas/planSchema.js';
 import { proposalSchema } from './schemas/proposalSchema.js';
-import { ruleSchema } from './schemas/ruleSchema.js';
-import type { Schema } from './schemas/schema.js';
-import { speciesSchema } from './schemas/speciesSchema.js';
+import { packSchema } from '../knowledge/schemas/packSchema.js';
+import { ruleSchema } from '../knowledge/schemas/ruleSchema.js';
+import type { Schema } from '../knowledge/schemas/schema.js';
+import { speciesSchema } from '../knowledge/schemas/speciesSchema.js';
 import { compareSchema, explainedSchema, yearSchema } from './schemas/yearSchema.js';
 import { sharedSchemas } from './schemas/wordsSchema.js';
 import { schemasOf } from './schemasOf.js';
@@ -36,6 +37,7 @@ export const generated = async (root: string): Promise<ReadonlyMap<string, strin
     'keepers-answer': keepersAnswerSchema(Object.keys(aims.terms)),
     species: speciesSchema(facts),
     rule: ruleSchema(facts, operations),
+    pack: packSchema(),
     ...sharedSchemas(),
   };
   const files = new Map<string, string>();

@@ -1,4 +1,4 @@
-import type { Schema } from './schemas/schema.js';
+import type { Schema } from '../knowledge/schemas/schema.js';
 
 const header = '/* Generated from schemas/ by `npm run generate`: change shared/ or src/upkeep/schemas instead. */\n';
 

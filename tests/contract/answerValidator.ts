@@ -1,6 +1,6 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { Ajv2020 } from 'ajv/dist/2020.js';
-import { schemaId } from '../../src/upkeep/schemas/schema.js';
+import { schemaId } from '../../src/knowledge/schemas/schema.js';
 import { root } from '../shipped.js';
 
 const ajv = new Ajv2020({ strict: false, allErrors: true });

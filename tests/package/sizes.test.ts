@@ -10,6 +10,7 @@ const budgets: readonly (readonly [what: string, source: string, first: number, 
   ['one group of species', "import { knowledgeOf } from 'sparebud/knowledge/groups'; import { group } from 'sparebud/knowledge/groups/single-flush-pine'; export const knowledge = knowledgeOf(group)", 85 * kB, 85 * kB],
   ['notes', "export { withNotes } from 'sparebud/knowledge/notes'", 50 * kB, 50 * kB],
   ['places', "export { places } from 'sparebud/places'", 30 * kB, 30 * kB],
+  ['packs', "export { extendKnowledge } from 'sparebud/extend'", 20 * kB, 20 * kB],
   ['pictures', "export { yearPicture, treePicture } from 'sparebud/picture'", 15 * kB, 15 * kB],
 ];
 const app = freshApp('sizes', 'alone');

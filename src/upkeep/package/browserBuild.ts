@@ -21,7 +21,7 @@ const standIn: Plugin = {
 };
 
 /** The entry points that need other packages, by the names that they have in dist/browser. */
-export const browserEntries: Readonly<Record<string, string>> = { index: 'dist/index.js', picture: 'dist/picture/index.js' };
+export const browserEntries: Readonly<Record<string, string>> = { index: 'dist/index.js', picture: 'dist/picture/index.js', extend: 'dist/knowledge/packs/extendKnowledge.js' };
 
 /** Writes dist/browser: modules that stand alone, for any place that is not Node; what several entry points share is one chunk, and so is what only one question needs. */
 export const browserBuild = async (): Promise<Metafile> => {

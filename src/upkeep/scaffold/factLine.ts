@@ -1,5 +1,5 @@
 import type { FactWord } from '../../knowledge/knowledge.js';
-import { membersOf } from '../schemas/valueSchema.js';
+import { membersOf } from '../../knowledge/schemas/valueSchema.js';
 
 /** What a fact or trait means, and what it may be, on one line. */
 export const factLine = (fact: FactWord, facts: Readonly<Record<string, FactWord>>): string => {

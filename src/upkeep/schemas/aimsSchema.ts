@@ -1,4 +1,4 @@
-import { closed, document, listOf, mapOf, type Schema, text } from './schema.js';
+import { closed, document, listOf, mapOf, type Schema, text } from '../../knowledge/schemas/schema.js';
 
 const figure = (minimum: number, maximum: number, description: string): Schema => ({ type: 'number', minimum, maximum, description });
 const degrees = (description: string): Schema => figure(0, 360, description);

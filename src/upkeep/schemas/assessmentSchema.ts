@@ -1,5 +1,5 @@
 import type { FactWord, OperationWord } from '../../knowledge/knowledge.js';
-import { closed, document, listOf, oneOf, type Schema, text } from './schema.js';
+import { closed, document, listOf, oneOf, type Schema, text } from '../../knowledge/schemas/schema.js';
 
 const verdict = oneOf(['allowed', 'risky', 'advise-against']);
 const dated = { type: 'string', pattern: '^-?[0-9]{4,6}-[0-9]{2}-[0-9]{2}$' };
@@ -12,11 +12,11 @@ export const assessmentSchema = (facts: Readonly<Record<string, FactWord>>, oper
   const message = { $ref: '#/$defs/message' };
   const operation: Schema = { type: 'object', properties: { op: oneOf(Object.keys(operations)) }, required: ['op'], additionalProperties: { type: ['string', 'number', 'boolean', 'array'] } };
   const source = closed({ id: text(), title: text(), author: text(), year: { type: 'integer' }, from: oneOf(['read', 'memory', 'practice']), studied: text() }, ['id', 'title', 'from', 'studied']);
-  const looked = closed({ fact, value, limit: { type: 'object' }, from: text('how the fact is known: given, worked-out, season, estimated, assumed, unknown, or the level that a trait came from'), plusMinus: { type: 'number' } }, ['fact', 'value', 'limit', 'from']);
+  const looked = closed({ fact, value, limit: { type: 'object' }, from: text('how the fact is known: given, worked-out, season, estimated, assumed, unknown, or the level that a trait came from'), plusMinus: { type: 'number' }, pack: text('the pack that the trait came from that it is, or that sets its limit') }, ['fact', 'value', 'limit', 'from']);
   const finding = closed(
     {
       rule: text(), verdict: oneOf(['risky', 'advise-against']), fires: oneOf(['certainly', 'possibly']), costs: oneOf(['tree', 'branch', 'flowers', 'time', 'looks']), title: message, because: message,
-      facts: listOf(looked), sources: listOf(source), strength: oneOf(['strong', 'fair', 'weak']), disputed: listOf(fact),
+      facts: listOf(looked), sources: listOf(source), strength: oneOf(['strong', 'fair', 'weak']), disputed: listOf(fact), pack: text('the pack that the rule came from'),
     },
     ['rule', 'verdict', 'fires', 'costs', 'title', 'because', 'facts', 'sources', 'strength'],
   );
@@ -43,7 +43,7 @@ export const assessmentSchema = (facts: Readonly<Record<string, FactWord>>, oper
       cautions: listOf(closed({ id: text(), text: text() }, ['id', 'text'])),
       notices: listOf(message),
       basis: closed(
-        { species: text(), asked: text(), traitsFrom: oneOf(['taxon', 'genus', 'group']), rootstock: text(), own: listOf(text()), phase: text(), phaseFrom: oneOf(['seen', 'season', 'none']), where: message, knowledge: text(), ignored: listOf(text()) },
+        { species: text(), asked: text(), traitsFrom: oneOf(['taxon', 'genus', 'group']), rootstock: text(), own: listOf(text()), phase: text(), phaseFrom: oneOf(['seen', 'season', 'none']), where: message, knowledge: text(), packs: listOf(closed({ namespace: text(), version: text() }, ['namespace'])), ignored: listOf(text()) },
         ['species', 'traitsFrom', 'phaseFrom', 'where', 'knowledge'],
       ),
       meta: { type: 'object' },

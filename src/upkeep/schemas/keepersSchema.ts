@@ -1,4 +1,4 @@
-import { closed, document, listOf, oneOf, partOf, type Schema, text } from './schema.js';
+import { closed, document, listOf, oneOf, partOf, type Schema, text } from '../../knowledge/schemas/schema.js';
 
 const dated: Schema = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$', description: 'ISO 8601 date' };
 const tree = partOf('proposal', '/$defs/tree');

@@ -1,4 +1,4 @@
-import { closed, document, listOf, oneOf, partOf, type Schema } from './schema.js';
+import { closed, document, listOf, oneOf, partOf, type Schema } from '../../knowledge/schemas/schema.js';
 
 const dated: Schema = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$', description: 'ISO 8601 date' };
 const operation = partOf('proposal', '/properties/operation');

@@ -1,6 +1,6 @@
 import type { FactWord, OperationWord } from '../../knowledge/knowledge.js';
-import { byKind, closed, document, listOf, oneOf, type Schema, text } from './schema.js';
-import { valueSchema } from './valueSchema.js';
+import { byKind, closed, document, listOf, oneOf, type Schema, text } from '../../knowledge/schemas/schema.js';
+import { valueSchema } from '../../knowledge/schemas/valueSchema.js';
 
 type Facts = Readonly<Record<string, FactWord>>;
 type Operations = Readonly<Record<string, OperationWord>>;

@@ -1,5 +1,6 @@
 import { aimsSchema } from './aimsSchema.js';
-import { byKind, closed, document, listOf, mapOf, oneOf, type Schema, text } from './schema.js';
+import { byKind, closed, document, listOf, mapOf, oneOf, type Schema, text } from '../../knowledge/schemas/schema.js';
+import { sourceSchema } from '../../knowledge/schemas/sourceSchema.js';
 
 const value: Schema = byKind({ string: {}, number: {}, boolean: {}, array: listOf(text()) });
 const shares = mapOf({ type: 'number', minimum: 0 });
@@ -52,15 +53,6 @@ const operationSchema = closed(
     leaves: closed({ growing: left, standing: left, rootState: left, repotted: { type: 'boolean' }, takesBranch: { type: 'boolean' }, takesTop: { type: 'boolean' } }),
   },
   ['label', 'parameters', 'usual', 'strain'],
-);
-
-const sourceSchema = closed(
-  {
-    title: text(), author: text(), year: { type: 'integer' }, in: text(), from: oneOf(['read', 'memory', 'practice']), extent: oneOf(['full', 'part', 'abstract', 'table', 'quoted']),
-    grade: oneOf(['journal', 'standard', 'extension', 'agency', 'press', 'trade', 'law', 'practice', 'data']),
-    studied: oneOf(['container', 'nursery', 'landscape', 'forest', 'orchard', 'lab', 'garden', 'seed', 'law', 'practice', 'mixed']), via: text(), note: text(),
-  },
-  ['title', 'from', 'grade', 'studied'],
 );
 
 /** The schemas of the files in shared/, by the name of the file. */

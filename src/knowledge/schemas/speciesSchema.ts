@@ -1,4 +1,4 @@
-import type { FactWord } from '../../knowledge/knowledge.js';
+import type { FactWord } from '../knowledge.js';
 import { closed, document, idOf, type Known, listOf, mapOf, type Schema, sourceId, text } from './schema.js';
 import { valueSchema } from './valueSchema.js';
 

@@ -1,4 +1,4 @@
-import type { FactWord, OperationWord } from '../../knowledge/knowledge.js';
+import type { FactWord, OperationWord } from '../knowledge.js';
 import { byKind, closed, document, idOf, type Known, listOf, oneOf, type Schema, sourceId, text } from './schema.js';
 import { membersOf, valueSchema } from './valueSchema.js';
 

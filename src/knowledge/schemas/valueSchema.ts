@@ -1,4 +1,4 @@
-import type { FactWord } from '../../knowledge/knowledge.js';
+import type { FactWord } from '../knowledge.js';
 import { listOf, type Schema } from './schema.js';
 
 /** The members of a fact that is a list: its own values, or those of the fact that it is a list of. */
