@@ -30,8 +30,8 @@ export interface Comparison {
   readonly why: Message;
 }
 
-const labelOf = (patch: Readonly<Record<string, unknown>>, under = ''): string =>
-  Object.entries(patch).map(([key, value]) => (typeof value === 'object' && value !== null && !Array.isArray(value) ? labelOf(value as Readonly<Record<string, unknown>>, `${under}${key}.`) : `${under}${key}=${value === null ? 'left out' : String(value)}`)).join(' ');
+const labelOf = (patch: Readonly<Record<string, unknown>>, leftOut: string, under = ''): string =>
+  Object.entries(patch).map(([key, value]) => (typeof value === 'object' && value !== null && !Array.isArray(value) ? labelOf(value as Readonly<Record<string, unknown>>, leftOut, `${under}${key}.`) : `${under}${key}=${value === null ? leftOut : String(value)}`)).join(' ');
 
 /** What is compared, the weightiest first. */
 const grounds = ['verdict', 'worst', 'best', 'findings'] as const;
@@ -64,9 +64,11 @@ export const compareWith = async (assess: (proposal: unknown) => Promise<Assessm
       findingsAdded: has.filter((rule) => !had.includes(rule)), findingsGone: had.filter((rule) => !has.includes(rule)),
     };
   };
-  const variants: Variant[] = [shown('as asked', {}, base)];
+  const asAsked = message(knowledge, 'compare.as-asked').text;
+  const leftOut = message(knowledge, 'compare.left-out').text;
+  const variants: Variant[] = [shown(asAsked, {}, base)];
   for (const patch of patches) {
-    const label = labelOf(patch) || 'as asked';
+    const label = labelOf(patch, leftOut) || asAsked;
     try {
       variants.push(shown(label, patch, await assess(mergePatch(proposal, patch))));
     } catch (cause) {

@@ -51,7 +51,7 @@ export const expectationsOf = (asked: Asked, read: Read): Expect => {
     const below = read('cut.below').value as string | undefined;
     if (budding !== undefined) {
       expect.backBudding = likely[budding];
-      if (below !== undefined) expect.regrowth = message(knowledge, 'expect.regrowth', { below: below === 'bare' ? 'bare wood' : `the ${below} below`, budding: likely[budding] === 'none' ? 'not to be expected' : likely[budding] });
+      if (below !== undefined) expect.regrowth = message(knowledge, 'expect.regrowth', { below: message(knowledge, `expect.below.${below}`).text, budding: message(knowledge, `expect.budding.${likely[budding]}`).text });
     }
   }
   return expect;

@@ -87,7 +87,7 @@ export const explain = async (assess: (proposal: unknown) => Promise<Assessment>
     const change = rule === undefined ? 'removed' : today === undefined ? 'gone' : changeOf(foundIn(finding), foundIn(today));
     /* Where the question cannot be asked today, only what became of the rule itself can be told. */
     if (now === undefined && rule !== undefined) continue;
-    findings.push({ rule: finding.rule, ...(id === finding.rule || rule === undefined ? {} : { renamedTo: id }), change, then: foundIn(finding), ...(today === undefined ? {} : { now: foundIn(today) }), why: said(knowledge, change, (today ?? finding).title.text) });
+    findings.push({ rule: finding.rule, ...(id === finding.rule || rule === undefined ? {} : { renamedTo: id }), change, then: foundIn(finding), ...(today === undefined ? {} : { now: foundIn(today) }), why: said(knowledge, change, today?.title.text ?? rule?.title ?? finding.title.text) });
   }
   for (const finding of firing.values()) findings.push({ rule: finding.rule, change: 'new', now: foundIn(finding), why: said(knowledge, 'new', finding.title.text) });
   return {

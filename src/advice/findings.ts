@@ -10,8 +10,8 @@ import { paramsIn, ruleMessage, shownValue } from './message.js';
 type Finding = Assessment['findings'][number];
 type Strength = Finding['strength'];
 
-/** What a grower calls the species: its first common name in English, else its accepted name. */
-export const speciesLabel = (species: Species): string => species.commonNames['en']?.[0] ?? species.name;
+/** What a grower calls the species: the name that the wording has for it, else its first common name in the language of the wording, else its accepted name. */
+export const speciesLabel = ({ id, name, commonNames }: Species, { wording }: Knowledge): string => wording[`species.${id}`] ?? commonNames[wording['language'] ?? 'en']?.[0] ?? name;
 
 const measured = new Set(['journal', 'standard', 'data', 'law']);
 const handbook = new Set(['extension', 'agency']);
@@ -43,7 +43,7 @@ const findingOf = (fired: Fired<Rule>, read: Read, knowledge: Knowledge, species
   const params: Record<string, string | number | boolean> = {};
   for (const name of paramsIn(`${rule.title} ${rule.because}`)) {
     const fact = name === 'species.name' ? undefined : read(name);
-    params[name] = name === 'species.name' ? speciesLabel(species) : fact?.value === undefined ? '…' : (knowledge.phases[String(fact.value)]?.being ?? shownValue(fact.value, knowledge.facts[name]));
+    params[name] = name === 'species.name' ? speciesLabel(species, knowledge) : fact?.value === undefined ? '…' : (knowledge.phases[String(fact.value)]?.being ?? shownValue(fact.value, knowledge.facts[name], knowledge));
   }
   const sources = rule.sources.map((id) => knowledge.sources[id]).filter((source) => source !== undefined);
   const grounds = groundsOf(fired).map(({ fact, limit, trait = fact.replace(/^species\./, '') }): Finding['facts'][number] => {

@@ -20,8 +20,8 @@ export const noticesOf = (prepared: Prepared, judged: Judged, rules: readonly Re
   const season = asked.season(proposal.tree.phase, read('tree.standing').value as string);
   if (seasonal) for (const note of new Set(day === undefined ? (season?.notes ?? []) : [...climate.notes, ...(season?.notes ?? [])])) if (`notice.${note}` in knowledge.wording) notices.push(message(knowledge, `notice.${note}`));
   if (renamedFrom !== undefined) notices.push(message(knowledge, 'notice.renamed', { from: renamedFrom, to: species.id }));
-  if (species.rank === 'member') notices.push(message(knowledge, 'notice.from-parent', { asked: species.name, answered: knowledge.species[species.parent ?? '']?.name ?? species.parent ?? '' }));
-  if (rootstock !== undefined) notices.push(message(knowledge, 'notice.rootstock', { species: speciesLabel(rootstock) }));
+  if (species.rank === 'member') notices.push(message(knowledge, 'notice.from-parent', { asked: species.name, answered: knowledge.wording[`species.${species.parent!}`] ?? knowledge.species[species.parent!]!.name }));
+  if (rootstock !== undefined) notices.push(message(knowledge, 'notice.rootstock', { species: speciesLabel(rootstock, knowledge) }));
   const own = Object.keys(proposal.tree.traits ?? {});
   if (own.length > 0) notices.push(message(knowledge, 'notice.own-traits', { traits: own.join(', ') }));
   const risks = asked.traits['pruning.diseaseRisks']?.is as readonly string[] | undefined;

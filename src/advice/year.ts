@@ -8,7 +8,7 @@ import { daylength } from '../season/daylength.js';
 import { frostOfYear } from '../season/frostOfYear.js';
 import { speciesLabel } from './findings.js';
 import type { Outcome } from './judge.js';
-import { message, ruleMessage } from './message.js';
+import { message, ruleMessage, wordFor } from './message.js';
 import { seasonTraits } from './prepare.js';
 import type { Ready } from './ready.js';
 import { setText } from './setText.js';
@@ -34,7 +34,7 @@ export interface Year {
   readonly label: string;
   readonly from: string;
   readonly to: string;
-  readonly phases: readonly (Run & { readonly phase: string; readonly plusMinusDays: number })[];
+  readonly phases: readonly (Run & { readonly phase: string; readonly label: string; readonly plusMinusDays: number })[];
   readonly frost: { readonly reliable: boolean; readonly last?: string; readonly first?: string; readonly lastOneInTen?: string; readonly firstOneInTen?: string; readonly lastAtRim?: string; readonly firstAtRim?: string };
   /** Hours of daylight on the first day of each month, where the latitude is known. */
   readonly daylengthH: readonly { readonly date: string; readonly hours: number }[];
@@ -94,7 +94,7 @@ export const yearOf = async (
   const calendar = seasonCalendar(climate, seasonTraits(base.traits), start, [], standing);
   const frost = Object.fromEntries(Object.entries(frostOfYear(calendar)).map(([name, day]) => [name, typeof day === 'number' ? isoOf(day) : day])) as unknown as Year['frost'];
   const seasons = Array.from({ length: days }, (_, i) => first.prepared.on(start + i).season(undefined, standing));
-  const phases = runsOf(seasons, start, (a, b) => a?.phase === b?.phase).flatMap(({ of, ...run }) => (of?.phase === undefined ? [] : [{ phase: of.phase as Phase, plusMinusDays: Math.round(of.plusMinusDays), ...run }]));
+  const phases = runsOf(seasons, start, (a, b) => a?.phase === b?.phase).flatMap(({ of, ...run }) => (of?.phase === undefined ? [] : [{ phase: of.phase as Phase, label: wordFor(of.phase, knowledge), plusMinusDays: Math.round(of.plusMinusDays), ...run }]));
   /* Only trees that sleep through winter need it, and two frost dates or a latitude do not tell it. */
   const sleeps = calendar.traits.model === 'deciduous' || calendar.traits.model === 'evergreen';
   const chill = sleeps && (climate.quality === 'station' || climate.quality === 'normals') ? winterChill(climate) : undefined;
@@ -111,7 +111,7 @@ export const yearOf = async (
   return {
     schema: 'year/1',
     species: species.id,
-    label: speciesLabel(species),
+    label: speciesLabel(species, knowledge),
     from: isoOf(start),
     to: isoOf(start + days - 1),
     phases,

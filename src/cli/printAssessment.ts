@@ -17,7 +17,7 @@ const sourcesText = (sources: Assessment['findings'][number]['sources']): string
 const answerText = (answer: { readonly value?: unknown; readonly below?: number; readonly atLeast?: number; readonly verdict: Verdict }, fact: string, knowledge: Knowledge): string => {
   const word = knowledge.facts[fact];
   const shown = (value: Value): string => {
-    const text = shownValue(value, word);
+    const text = shownValue(value, word, knowledge);
     return typeof text === 'boolean' ? (text ? 'yes' : 'no') : `${text}${word?.unit === 'mm' ? ' mm' : word?.unit === 'C' ? ' °C' : ''}`;
   };
   const when = answer.value !== undefined ? shown(answer.value as Value) : answer.atLeast === undefined ? (answer.below === undefined ? 'any' : `below ${shown(answer.below)}`) : answer.below === undefined ? `from ${shown(answer.atLeast)}` : `${shown(answer.atLeast)} to ${shown(answer.below)}`;
@@ -87,7 +87,7 @@ export const printAssessment = (assessment: Assessment, knowledge: Knowledge, { 
   if (worth.length > 0) {
     heading('Taken for granted');
     for (const each of worth) {
-      const value = each.value === null ? 'not known' : String(shownValue(each.value as Value, knowledge.facts[each.fact]));
+      const value = each.value === null ? 'not known' : String(shownValue(each.value as Value, knowledge.facts[each.fact], knowledge));
       out.push(hanging('- ', `${knowledge.facts[each.fact]?.label ?? knowledge.facts[each.fact]?.meaning ?? each.fact}: ${value} (${groupedAnswers(each.otherwise as Assessment['questions'][number]['answers'], each.fact, knowledge)})`, width));
     }
   }

@@ -31,11 +31,8 @@ const wordsOf = (name: string): string => name.replace(/(Mm|C)$/, '').replace(/[
 
 const typeOf = (word: FactWord): ParameterForm['type'] => (word.type === 'number' || word.type === 'boolean' || word.type === 'choice' ? word.type : 'text');
 
-/** The one parameter that names a part of the told tree, and is no fact of its own. */
-const branch: ParameterForm = { name: 'branch', label: 'branch', meaning: 'id of a branch of tree.structure', type: 'text' };
-
 /** Every operation with its parameters: type, unit, choices, bounds, and what is taken where nothing is told. */
-export const operationForms = ({ operations, facts }: Knowledge): readonly OperationForm[] => {
+export const operationForms = ({ operations, facts, wording }: Knowledge): readonly OperationForm[] => {
   const words = new Map(Object.values(facts).flatMap((word) => (word.given === undefined ? [] : [[word.given, word]])));
   return Object.values(operations).map(({ id, label, usual, parameters }) => ({
     op: id,
@@ -43,7 +40,8 @@ export const operationForms = ({ operations, facts }: Knowledge): readonly Opera
     usual,
     parameters: parameters.map((name) => {
       const word = words.get(`operation.${name}`);
-      if (word === undefined) return { ...branch, name };
+      /* The branch names a part of the told tree, and is no fact of its own. */
+      if (word === undefined) return { name, label: wording[`fact.${name}.label`] ?? name, meaning: wording[`fact.${name}.meaning`] ?? name, type: 'text' };
       const { meaning, unit, values, bounds, whole, ask } = word;
       const assumed = word.assume?.[id] ?? word.assume?.['default'];
       return {

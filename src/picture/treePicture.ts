@@ -23,7 +23,7 @@ const legend = (structure: Structure, drawn: readonly DrawnBranch[], wording: Wo
     const of = drawn.filter((each) => each.fate === fate);
     if (of.length === 0) continue;
     const dates = [...new Set(of.flatMap(({ on }) => on ?? []))].sort();
-    row(wood([584, y], [618, y], fate, 6) + (fate === 'now' || fate === 'later' ? cross([584, y], fate) : ''), wording(`tree.${fate}`, { date: dates.length > 1 ? `from ${dates[0]!} on` : (dates[0] ?? '') }));
+    row(wood([584, y], [618, y], fate, 6) + (fate === 'now' || fate === 'later' ? cross([584, y], fate) : ''), wording(`tree.${fate}`, { date: dates.length > 1 ? wording('tree.from', { date: dates[0]! }) : (dates[0] ?? '') }));
   }
   if (structure.wounds.length > 0) row(element('ellipse', { cx: 601, cy: y, rx: 5, ry: 6, fill: '#6b2d1a', 'fill-opacity': 0.85, stroke: '#6b2d1a' }), wording('tree.wounds', { sizes: structure.wounds.map(({ widthMm }) => mm(widthMm)).join(', ') }));
   row(element('path', { d: `M601 ${y - 7}v14m-4 0h8m-8 -14h8`, stroke: '#777777', fill: 'none' }), wording('tree.gaps'));

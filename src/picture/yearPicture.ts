@@ -31,8 +31,10 @@ const overlay = (verdict: keyof typeof paints): string | undefined => (verdict =
 /** The wording of a picture: an id and its parameters to a text. */
 export type Wording = (id: string, params?: Readonly<Record<string, string>>) => string;
 
+const monthOf = (iso: string, wording: Wording): string => wording('year.months').split(' ')[Number(iso.slice(5, 7)) - 1]!;
+
 /** A day as a picture names it: `9 Apr`. */
-export const shortDate = (iso: string): string => `${Number(iso.slice(8))} ${['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'][Number(iso.slice(5, 7)) - 1]!}`;
+export const shortDate = (iso: string, wording: Wording): string => wording('year.day', { day: String(Number(iso.slice(8))), month: monthOf(iso, wording) });
 
 /**
  * A year as a picture: months across, operations down, phases and frost above.
@@ -59,7 +61,7 @@ export const yearPicture = (year: Year, wording: Wording): string => {
     if (!iso.endsWith('-01') && day !== start) continue;
     if (iso.endsWith('-01')) {
       parts.push(element('line', { x1: x(day), y1: top, x2: x(day), y2: bottom, stroke: '#c9c9c9', 'stroke-width': 1 }));
-      if (x(day) < right - 24) parts.push(textAt(x(day) + 3, top + 8, shortDate(iso).slice(2), { 'font-size': 11, fill: '#444' }));
+      if (x(day) < right - 24) parts.push(textAt(x(day) + 3, top + 8, monthOf(iso, wording), { 'font-size': 11, fill: '#444' }));
     }
   }
   parts.push(textAt(12, top + 28, wording('year.phase'), { 'font-size': 12 }));
@@ -69,11 +71,11 @@ export const yearPicture = (year: Year, wording: Wording): string => {
     const fill = phaseFills[phase.phase] ?? '#eee';
     parts.push(bar(phase.from, phase.to, top + 14, 18, fill));
     const [x0, x1] = [x(dayOf(phase.from)), x(dayOf(phase.to) + 1)];
-    const name = phase.phase.replaceAll('-', ' ');
+    const name = phase.label;
     if (x1 - x0 > name.length * 5.6 && x0 >= shownUpTo - 1) {
       parts.push(textAt(x0 + 3, top + 27, name, { 'font-size': 10, fill: '#1d2b1d' }));
       shownUpTo = x0 + name.length * 5.6;
-    } else unnamed.push({ fill, label: `${name} ${shortDate(phase.from)}` });
+    } else unnamed.push({ fill, label: `${name} ${shortDate(phase.from, wording)}` });
   }
   const { frost } = year;
   parts.push(textAt(12, top + 50, wording('year.frost'), { 'font-size': 12 }));
@@ -89,7 +91,7 @@ export const yearPicture = (year: Year, wording: Wording): string => {
     for (const { iso, kind } of marks) {
       const at = x(dayOf(iso));
       parts.push(element('line', { x1: at, y1: top + 36, x2: at, y2: top + 54, stroke: '#26588a', 'stroke-width': 2 }));
-      const label = wording(`year.frost.${kind}`, { date: shortDate(iso) });
+      const label = wording(`year.frost.${kind}`, { date: shortDate(iso, wording) });
       const before = kind === 'first' ? at - 4 - label.length * 5.2 > left : at + 4 + label.length * 5.2 > right;
       parts.push(textAt(before ? at - 4 : at + 4, top + 49, label, { 'font-size': 10, fill: '#173a5c', ...(before ? { 'text-anchor': 'end' } : {}) }));
     }
@@ -101,7 +103,7 @@ export const yearPicture = (year: Year, wording: Wording): string => {
     parts.push(textAt(12, y + 11, label, { 'font-size': label.length > 38 ? 9.5 : 11 }, operation.label));
     for (const run of operation.runs) {
       const paint = paints[run.verdict];
-      const why = `${shortDate(run.from)} – ${shortDate(run.to)}: ${wording(`year.legend.${run.verdict}`)}${run.because === undefined ? '' : `, ${run.because.text}`}`;
+      const why = `${shortDate(run.from, wording)} – ${shortDate(run.to, wording)}: ${wording(`year.legend.${run.verdict}`)}${run.because === undefined ? '' : `, ${run.because.text}`}`;
       const over = overlay(run.verdict);
       const plain = bar(run.from, run.to, y, rowHeight - 3, paint.fill, run.settled ? {} : { 'fill-opacity': 0.55 });
       parts.push(element('g', {}, element('title', {}, escaped(why)) + plain + (over === undefined || !run.settled ? '' : bar(run.from, run.to, y, rowHeight - 3, over))));
@@ -125,7 +127,7 @@ export const yearPicture = (year: Year, wording: Wording): string => {
     parts.push(element('rect', { x: keyX, y: keyY, width: 22, height: 12, fill }), textAt(keyX + 28, keyY + 10, label, { 'font-size': 10 }));
   });
   const height = legendY + 26 + 20 * Math.ceil(unnamed.length / 4);
-  const described = `${wording('year.describe')} ${year.operations.map((operation) => `${operation.label}: ${operation.runs.filter((run) => run.verdict === 'allowed').map((run) => `${shortDate(run.from)} to ${shortDate(run.to)}`).join(', ') || '–'}`).join('; ')}.`;
+  const described = `${wording('year.describe')} ${year.operations.map((operation) => `${operation.label}: ${operation.runs.filter((run) => run.verdict === 'allowed').map((run) => `${shortDate(run.from, wording)} – ${shortDate(run.to, wording)}`).join(', ') || '–'}`).join('; ')}.`;
   return element(
     'svg',
     { xmlns: 'http://www.w3.org/2000/svg', width, height, viewBox: `0 0 ${width} ${height}`, role: 'img', 'aria-labelledby': 'year-title year-desc', 'font-family': 'system-ui, sans-serif' },

@@ -141,7 +141,7 @@ const luminance = (hex: string): number => {
 
 /** An invented year, with text that XML would choke on. */
 const invented = (change: Partial<Year> = {}): Year => ({
-  schema: 'year/1', species: 'acer-palmatum', label: 'A <maple> & "friend"', from: '2026-01-01', to: '2026-12-31', phases: [{ phase: 'dormant', from: '2026-01-01', to: '2026-12-31', plusMinusDays: 9 }],
+  schema: 'year/1', species: 'acer-palmatum', label: 'A <maple> & "friend"', from: '2026-01-01', to: '2026-12-31', phases: [{ phase: 'dormant', label: 'dormant', from: '2026-01-01', to: '2026-12-31', plusMinusDays: 9 }],
   frost: { reliable: false }, daylengthH: [], notices: [], where: { id: 'where.station', params: {}, text: 'Tom & <Jerry> "station"' },
   operations: [{ op: 'repot', operation: { op: 'repot' }, label: 'Repot <deep> & often', runs: [{ from: '2026-01-01', to: '2026-12-31', verdict: 'risky', settled: true, because: { id: 'repot/x.title', params: {}, text: 'roots < leaves & "more"' } }] }],
   ...change,

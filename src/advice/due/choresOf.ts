@@ -6,7 +6,7 @@ import { deriveFacts } from '../../facts/deriveFacts.js';
 import { logEntries } from '../../facts/logEntries.js';
 import { type Day, isoOf } from '../../season/day.js';
 import { inGrowingYear } from '../../season/growingYear.js';
-import { message } from '../message.js';
+import { message, wordFor } from '../message.js';
 import type { Ready } from '../ready.js';
 import { type DueItem, type DueOn, middleOf, type ReadyFor, windowOf } from './dueItem.js';
 import { type DayRun, runAt, runsOf } from './runsOf.js';
@@ -128,7 +128,7 @@ export const choresOf = async (each: CollectedTree, readyFor: ReadyFor, knowledg
     items.push({
       id: [each.id, chore.id, since, ...season].join('/'),
       tree: each.id, operation: due.ready.proposal.operation, window, state: due.state, ...(due.since === undefined ? {} : { since: isoOf(due.since) }), verdict: due.verdict,
-      why: message(knowledge, `due.${chore.id}`, { date: isoOf(harm), since }),
+      why: message(knowledge, `due.${chore.id}`, { date: isoOf(harm), since: wordFor(since, knowledge) }),
     });
   }
   return { items, untold };

@@ -150,7 +150,7 @@ export const keepersFor = async (ready: (written: unknown) => Promise<Ready>, kn
   const listed = (ids: readonly string[]): string => (ids.length === 0 ? '–' : ids.join(', '));
   return {
     schema: 'keepers/1', ...(question.id === undefined ? {} : { id: question.id }),
-    aim: style === undefined ? say('no-aim') : say('aim', { style: aims.styles[style]?.label ?? style }),
+    aim: style === undefined ? say('no-aim') : say('aim', { style: knowledge.wording[`style.${style}`] ?? aims.styles[style]?.label ?? style }),
     sets,
     ties: sets.slice(1).map((set, i) => ({
       set: i + 1, dearerBy: fine(set.cost - sets[0]!.cost),

@@ -1,14 +1,12 @@
 import { branchFaults } from '../../structure/branchFaults.js';
 import type { Knowledge } from '../../knowledge/knowledge.js';
 import type { Branch, Structure } from '../../structure/tree.js';
+import { wordFor } from '../message.js';
+import { sideOf } from '../sideOf.js';
 import { type Entry, entryOf, mm, percent, saying } from './entry.js';
 
 /** The bands of a branch's thickness beside the trunk: half and 0.83 as published (UF plan, Dahle 2022), the edges between worked out of these. */
 const bandOf = (ratio: number): string => (ratio < 0.4 ? 'slender' : ratio < 0.6 ? 'thick' : ratio < 0.83 ? 'competing' : 'co-dominant');
-
-const sides = ['front', 'front-left', 'left', 'back-left', 'back', 'back-right', 'right', 'front-right'];
-
-const sideOf = (azimuthDeg: number): string => sides[Math.round(azimuthDeg / 45) % 8]!;
 
 /** What each branch shows by itself: where it stands, how thick it is, what it carries, what is wrong with it. */
 export const branchEntries = (structure: Structure, knowledge: Knowledge): readonly Entry[] =>
@@ -22,7 +20,7 @@ export const branchEntries = (structure: Structure, knowledge: Knowledge): reado
       ...(diameterMm === undefined ? [] : [entryOf(knowledge, [id], 'thick', diameterMm, { mm: mm(diameterMm.value) })]),
       ...(aspectRatio === undefined ? [] : [entryOf(knowledge, [id], 'ratio', aspectRatio, { ratio: Math.round(aspectRatio.value * 100) / 100, band: word(`band.${bandOf(aspectRatio.value)}`) })]),
       ...(foliageShare === undefined || dead ? [] : [entryOf(knowledge, [id], foliageShare.certainty === 'told' ? 'carries' : 'carries-about', foliageShare, { share: percent(foliageShare.value), least: percent(foliageShare.atLeast), most: percent(foliageShare.atMost) })]),
-      ...(faults.length === 0 ? [] : [saying(knowledge, [id], 'faults', faults, { faults: faults.map((fault) => fault.replace('-', ' ')).join(', ') })]),
+      ...(faults.length === 0 ? [] : [saying(knowledge, [id], 'faults', faults, { faults: faults.map((fault) => wordFor(fault, knowledge)).join(', ') })]),
       ...(gaps.length === 0 ? [] : [saying(knowledge, [id], 'nodes', gaps, { gap: mm(Math.max(...gaps)) })]),
     ];
   });

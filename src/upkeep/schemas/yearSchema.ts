@@ -13,7 +13,7 @@ export const yearSchema = (): Schema =>
       species: text('id'),
       label: text('what a grower calls it'),
       ...run,
-      phases: listOf(closed({ ...run, phase: text(), plusMinusDays: { type: 'number', minimum: 0 } }, ['from', 'to', 'phase', 'plusMinusDays'])),
+      phases: listOf(closed({ ...run, phase: text(), label: text('what the phase is called'), plusMinusDays: { type: 'number', minimum: 0 } }, ['from', 'to', 'phase', 'label', 'plusMinusDays'])),
       frost: closed({ reliable: { type: 'boolean' }, last: dated, first: dated, lastOneInTen: dated, firstOneInTen: dated, lastAtRim: dated, firstAtRim: dated }, ['reliable']),
       daylengthH: listOf(closed({ date: dated, hours: { type: 'number', minimum: 0, maximum: 24 } }, ['date', 'hours'])),
       chillPortions: { type: 'integer', minimum: 0, description: 'what an ordinary winter brings, by the Dynamic Model; only where monthly temperatures are told or measured' },

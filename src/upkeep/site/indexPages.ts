@@ -18,10 +18,10 @@ const families = <Each extends { readonly id: string }>(all: readonly Each[], se
   return [...by];
 };
 
-const speciesTree = (parent: string | undefined, all: readonly Species[]): Html => {
+const speciesTree = (parent: string | undefined, all: readonly Species[], knowledge: Knowledge): Html => {
   const below = all.filter((each) => each.parent === parent);
   if (below.length === 0) return html``;
-  return html`<ul>${below.map((each) => html`<li>${link(`species/${each.id}.html`, speciesName(each))}${speciesLabel(each) === each.name ? '' : ` ${speciesLabel(each)}`}${speciesTree(each.id, all)}</li>`)}</ul>`;
+  return html`<ul>${below.map((each) => html`<li>${link(`species/${each.id}.html`, speciesName(each))}${speciesLabel(each, knowledge) === each.name ? '' : ` ${speciesLabel(each, knowledge)}`}${speciesTree(each.id, all, knowledge)}</li>`)}</ul>`;
 };
 
 /** Counts of what is there, each with the way to its list. */
@@ -58,7 +58,7 @@ export const indexPages = (knowledge: Knowledge, guides: readonly Page[], report
 <h2>Further pages</h2>${reportList}`,
     },
     listPage('guides', 'Guides', 'For those who embed it, ask it from scripts, or mend its knowledge.', html`${cards}<h2>Further pages</h2>${reportList}`),
-    listPage('species', 'Species', 'Groups, genera and taxa: each passes its traits on to those below.', html`<div class="tree">${speciesTree(undefined, all)}</div>`),
+    listPage('species', 'Species', 'Groups, genera and taxa: each passes its traits on to those below.', html`<div class="tree">${speciesTree(undefined, all, knowledge)}</div>`),
     listPage('rules', 'Rules', 'Each says one thing, with its reason, its sources, and examples that run as tests.', html`${families(Object.values(rules), '/').map(([family, each]) => html`<h2>${family}</h2><ul>${each.map((rule) => html`<li>${link(`rules/${rule.id}.html`, rule.title)} <span class="verdict ${rule.verdict}">${rule.verdict.replace('-', ' ')}</span></li>`)}</ul>`)}`),
     listPage('operations', 'Operations', 'What can be asked about.', html`<ul class="columns">${Object.values(operations).map(({ id, label }) => html`<li>${link(`operations/${id}.html`, label)}</li>`)}</ul>`),
     listPage('facts', 'Facts', 'What rules look at: facts of a proposal, worked out or told, and traits of a species.', html`${families(Object.values(facts), '.').map(([family, each]) => html`<h2>${family}</h2><ul>${each.map(({ id, meaning }) => html`<li>${link(`facts/${id}.html`, html`<code>${id}</code>`)} ${meaning}</li>`)}</ul>`)}`),

@@ -36,7 +36,7 @@ const traitRows = (species: Species, knowledge: Knowledge): Html => {
 export const speciesPage = (species: Species, knowledge: Knowledge, cautions: readonly string[], sample: SampleYear | undefined): Page => {
   const names = Object.entries(species.commonNames);
   const below = Object.values(knowledge.species).filter(({ parent }) => parent === species.id);
-  const label = speciesLabel(species);
+  const label = speciesLabel(species, knowledge);
   return {
     path: `species/${species.id}.html`, title: label === species.name ? species.name : `${label}, ${species.name}`, section: 'species',
     description: `${species.name}: traits with their sources, and what is allowed when.`,
