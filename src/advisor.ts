@@ -22,6 +22,7 @@ import type { Assessment, Proposal } from './contract/types.generated.js';
 import type { Judgement } from './engine/verdict.js';
 import { SparebudError } from './knowledge/error.js';
 import { findSpecies, type Found } from './knowledge/findSpecies.js';
+import { inWording } from './knowledge/inWording.js';
 import type { Knowledge, Verdict } from './knowledge/knowledge.js';
 import { type OperationForm, operationForms } from './knowledge/operationForms.js';
 import type { Station } from './season/station.js';
@@ -29,6 +30,8 @@ import type { Station } from './season/station.js';
 export interface AdvisorOptions {
   /** Bundled stations, from `sparebud/places`; without them a place is known by its own normals, frost dates or latitude. */
   readonly places?: readonly Station[];
+  /** Texts by id, in place of the English ones: `sparebud/wording/de`, or an app's own; what it lacks stays English. Errors are English, for they are told to developers. */
+  readonly wording?: Readonly<Record<string, string>>;
 }
 
 /** The verdict alone, with the rules that fired. */
@@ -41,6 +44,7 @@ export type YearQuestion = Parameters<typeof yearOf>[1];
 
 /** Answers questions about trees from one body of knowledge. */
 export interface Advisor {
+  /** What it answers from, in the words that it answers in. */
   readonly knowledge: Knowledge;
   /**
    * The answer to a proposal: verdict, reasons, what was assumed, what would settle it.
@@ -113,17 +117,8 @@ export interface Advisor {
   readonly findSpecies: (name: string) => Found;
 }
 
-/**
- * An advisor over some knowledge.
- *
- * Use it once, and keep it: it remembers what it has worked out of each species and place.
- * @param knowledge from `sparebud/knowledge`, or read from a folder by `sparebud/node`
- * @example
- * const advisor = createAdvisor(knowledge, { places });
- * const answer = await advisor.assess({ tree: { species: 'trident maple' }, operation: { op: 'repot', rootsRemoved: 0.3 } });
- */
-export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}): Advisor => {
-  const ready = readyFor(knowledge, options.places ?? []);
+const advisorOver = (knowledge: Knowledge, places: readonly Station[]): Advisor => {
+  const ready = readyFor(knowledge, places);
 
   const judgeOtherOf = (proposal: Proposal): JudgeOther => async (operation) => {
     try {
@@ -187,3 +182,15 @@ export const createAdvisor = (knowledge: Knowledge, options: AdvisorOptions = {}
     findSpecies: (name) => findSpecies(knowledge, name),
   };
 };
+
+/**
+ * An advisor over some knowledge.
+ *
+ * Use it once, and keep it: it remembers what it has worked out of each species and place.
+ * @param knowledge from `sparebud/knowledge`, or read from a folder by `sparebud/node`
+ * @example
+ * const advisor = createAdvisor(knowledge, { places });
+ * const answer = await advisor.assess({ tree: { species: 'trident maple' }, operation: { op: 'repot', rootsRemoved: 0.3 } });
+ */
+export const createAdvisor = (knowledge: Knowledge, { places = [], wording }: AdvisorOptions = {}): Advisor =>
+  advisorOver(wording === undefined ? knowledge : inWording(knowledge, wording), places);
