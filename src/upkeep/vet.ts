@@ -9,6 +9,7 @@ import { vetRuleHouse } from './house/vetRuleHouse.js';
 import { vetSpeciesHouse } from './house/vetSpeciesHouse.js';
 import { vanishedIds } from './vanishedIds.js';
 import { vetRules } from './vetRules.js';
+import { vetWording } from './wording/vetWording.js';
 
 export interface Vetted {
   readonly issues: readonly Issue[];
@@ -29,6 +30,6 @@ export const vet = async (root: string): Promise<Vetted> => {
   const knowledge = flatten(parts);
   const written = vetRuleHouse(knowledge);
   const misread = new Set(written.filter(({ at }) => at[0] === 'when' || at[0] === 'unless').map(({ file }) => file));
-  const faults = [...vanishedIds(root, knowledge), ...vetSpeciesHouse(parts), ...written, ...(await vetRules(knowledge, misread))];
+  const faults = [...vanishedIds(root, knowledge), ...vetSpeciesHouse(parts), ...written, ...vetWording(knowledge, files), ...(await vetRules(knowledge, misread))];
   return { issues: faults.map(place), ...counts };
 };
