@@ -84,5 +84,5 @@ export const changesOf = async (judged: Judged, judge: Judge, asked: Asked, wind
   }
   const window = windows[0];
   if (window !== undefined) found.push({ change: { patch: { date: window.from, ...seenToday(proposal) }, why: message(knowledge, 'change.date', { date: window.from }), verdict: window.verdict }, asks: 1.5, chosen: [] });
-  return found.sort((a, b) => severity(a.change.verdict) - severity(b.change.verdict) || a.asks - b.asks || (a.change.why.text < b.change.why.text ? -1 : 1)).slice(0, most).map(({ change }) => change);
+  return found.sort((a, b) => severity(a.change.verdict) - severity(b.change.verdict) || a.asks - b.asks || (JSON.stringify(a.change.patch) < JSON.stringify(b.change.patch) ? -1 : 1)).slice(0, most).map(({ change }) => change);
 };

@@ -56,7 +56,7 @@ const count = (verdicts: readonly Verdict[], verdict: Verdict): number => verdic
 
 /** Fewer that are advised against, then fewer risky, then the smaller change. */
 const before = (a: Tried, b: Tried): number =>
-  count(a.verdicts, 'advise-against') - count(b.verdicts, 'advise-against') || count(a.verdicts, 'risky') - count(b.verdicts, 'risky') || a.asks - b.asks || (a.why.text < b.why.text ? -1 : 1);
+  count(a.verdicts, 'advise-against') - count(b.verdicts, 'advise-against') || count(a.verdicts, 'risky') - count(b.verdicts, 'risky') || a.asks - b.asks || (JSON.stringify(a.items) < JSON.stringify(b.items) ? -1 : 1);
 
 /**
  * The nearest order, spacing or way of a plan that would be judged better.
@@ -131,7 +131,7 @@ export const replansOf = async (ready: (written: unknown) => Promise<Ready>, ass
     for (const move of await movesOf(plan, at)) {
       if (kept.size >= mostJudged) break;
       const next = await tried(now === start ? move : { ...move, why: message(knowledge, 'plan.and', { one: now.why.text, other: move.why.text }), asks: now.asks + move.asks });
-      if (next !== undefined && before({ ...next, asks: 0 }, { ...now, asks: 0, why: next.why }) < 0) better.push(next);
+      if (next !== undefined && before({ ...next, asks: 0 }, { ...now, asks: 0, items: next.items }) < 0) better.push(next);
     }
     if (better.length === 0) break;
     better.sort(before);
