@@ -1,4 +1,4 @@
-import type { Knowledge } from './knowledge.js';
+import type { Knowledge, Rule } from './knowledge.js';
 
 type Worded = Pick<Knowledge, 'rules' | 'operations' | 'facts' | 'phases'>;
 
@@ -11,7 +11,7 @@ export const withTexts = ({ rules, operations, facts, phases }: Worded, textOf: 
         const text = textOf(`${before}${id}.${name}`, made[name] as string | undefined);
         if (text !== undefined) made[name] = text;
       }
-      if (made['unless'] !== undefined) made['unless'] = Object.values(worded(made['unless'] as object, `${id}.unless.`, 'because'));
+      made['unless'] &&= (entry as Rule).unless.map((reason, n) => ({ ...reason, because: textOf(`${id}.unless.${n}`, reason.because) }));
       return [id, made];
     })) as unknown as Entries;
   return {

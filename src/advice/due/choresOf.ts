@@ -128,7 +128,7 @@ export const choresOf = async (each: CollectedTree, readyFor: ReadyFor, knowledg
     items.push({
       id: [each.id, chore.id, since, ...season].join('/'),
       tree: each.id, operation: due.ready.proposal.operation, window, state: due.state, ...(due.since === undefined ? {} : { since: isoOf(due.since) }), verdict: due.verdict,
-      why: message(knowledge, `due.${chore.id}`, { date: isoOf(harm), since: wordFor(since, knowledge) }),
+      why: message(knowledge, `due.${chore.id}`, { date: isoOf(harm), since: since === 'never' ? wordFor(since, knowledge) : since }),
     });
   }
   return { items, untold };
