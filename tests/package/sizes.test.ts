@@ -9,6 +9,7 @@ const budgets: readonly (readonly [what: string, source: string, first: number, 
   ['all knowledge', "export { knowledge } from 'sparebud/knowledge'", 120 * kB, 120 * kB],
   ['one group of species', "import { knowledgeOf } from 'sparebud/knowledge/groups'; import { group } from 'sparebud/knowledge/groups/single-flush-pine'; export const knowledge = knowledgeOf(group)", 85 * kB, 85 * kB],
   ['notes', "export { withNotes } from 'sparebud/knowledge/notes'", 50 * kB, 50 * kB],
+  ['German', "export { wording } from 'sparebud/wording/de'", 60 * kB, 60 * kB],
   ['places', "export { places } from 'sparebud/places'", 30 * kB, 30 * kB],
   ['packs', "export { extendKnowledge } from 'sparebud/extend'", 20 * kB, 20 * kB],
   ['pictures', "export { yearPicture, treePicture } from 'sparebud/picture'", 15 * kB, 15 * kB],
@@ -25,6 +26,6 @@ for (const [what, source, first, whole] of budgets) {
 }
 
 test('what is imported and not used is not loaded', async () => {
-  const { first } = await bundle(app, "import { createAdvisor } from 'sparebud'; import { knowledge } from 'sparebud/knowledge'; import { places } from 'sparebud/places'; export const none = 0;");
+  const { first } = await bundle(app, "import { createAdvisor } from 'sparebud'; import { knowledge } from 'sparebud/knowledge'; import { places } from 'sparebud/places'; import { wording } from 'sparebud/wording/de'; export const none = 0;");
   expect(first).toBeLessThan(kB);
 });
