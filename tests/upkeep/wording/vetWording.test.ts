@@ -16,7 +16,7 @@ const whole = englishWording(tinyKnowledge);
 const rules = Object.fromEntries(Object.entries(whole).filter(([id]) => id.includes('/')));
 const others = Object.fromEntries(Object.entries(whole).filter(([id]) => !id.includes('/')));
 const faultsOf = async (main: Texts, ofRules: Texts = rules): Promise<readonly string[]> => {
-  const { issues } = await vet(tinyFolder({ 'shared/wording/xx.yaml': stringify(main), 'shared/wording/xx.rules.yaml': stringify(ofRules) }));
+  const { issues } = await vet(tinyFolder({ 'shared/wording/xx.yaml': stringify(main, { lineWidth: 0 }), 'shared/wording/xx.rules.yaml': stringify(ofRules, { lineWidth: 0 }) }));
   return issues.map(({ code, file, line, message, help }) => `${code} ${file}:${line} ${message}; ${help}`);
 };
 const without = (texts: Texts, id: string): Texts => Object.fromEntries(Object.entries(texts).filter(([each]) => each !== id));
