@@ -114,3 +114,20 @@ test('callus at the edge exceeds the growth of the ring, so a wound closes soone
     expect(years).toBeGreaterThan(widthMm / 17.5);
   }
 });
+
+/* Widths closed in a season at strong, moderate and modest growth, 17.5, 12.7 and 9.5 mm: Neely 1979, J. Arboric. 5(6):135 (read in abstract). How thick his rings were it does not say: the range of seasons begun has to hold his. */
+test.each([['strong', 20, 2], ['steady', 20, 2], ['weak', 20, 3], ['strong', 40, 3], ['steady', 40, 4], ['weak', 40, 5]] as const)('in the ground, at %s growth, a wound of %i mm closes in %i seasons', async (vigour, branchDiameterMm, seasons) => {
+  const { expect: { closureYears } } = await advisor.assess({ tree: { species: 'acer-rubrum', growing: 'ground', vigour, trunk: { diameterMm: 80 } }, operation: { op: 'remove-branch', finish: 'collar', branchDiameterMm } });
+  const [least, most] = closureYears as readonly [number, number];
+  expect(Math.ceil(least)).toBeLessThanOrEqual(seasons);
+  expect(Math.ceil(most)).toBeGreaterThanOrEqual(seasons);
+});
+
+/* Between the same widths a season as the soonest, and one ring a side as the latest (worked by hand: 20 mm at rings of 1.5 mm in 2 to 5 years, 12 mm at 2 mm in 1 to 3): Neely 1979 and 1988. */
+test.each([[20, 1.5, 2, 5], [12, 2, 1, 3]] as const)('a wound of %f mm at rings of %f mm closes in %i to %i years, as far as both know', async (branchDiameterMm, ringMm, soonest, latest) => {
+  const { expect: { closureYears } } = await advisor.assess({ tree: { species: 'acer-rubrum', trunk: { diameterMm: 80, thickenedMm: 2 * ringMm } }, operation: { op: 'remove-branch', finish: 'collar', branchDiameterMm } });
+  const [least, most] = closureYears as readonly [number, number];
+  expect(least).toBeLessThan(latest);
+  expect(most).toBeGreaterThan(soonest);
+  expect(most).toBeLessThanOrEqual(branchDiameterMm / (2 * ringMm));
+});
