@@ -8,6 +8,9 @@ import { onThisThread, onThreads } from './lines/answerers.js';
 import { answerLines } from './lines/answerLines.js';
 import { fieldsOf } from './lines/fieldsOf.js';
 import { rateOn } from './lines/rate.js';
+import type { Units } from './page/inUnits.js';
+import { pageOf } from './page/page.js';
+import { unitsOption } from './page/unitsOption.js';
 import { printAssessment } from './printAssessment.js';
 import { printIssue } from '../knowledge/printIssue.js';
 import { addProposalFlags, setAt, withFlags } from './proposalFlags.js';
@@ -15,6 +18,7 @@ import { isFile, readProposals } from './readProposals.js';
 import { today } from './today.js';
 
 interface AskOptions {
+  readonly units: Units;
   readonly json?: true;
   readonly lines?: true;
   readonly fields?: readonly (keyof Assessment)[];
@@ -40,6 +44,7 @@ export const askCommand = (advisor: Advisor): Command => {
     .argument('[species]', 'id, accepted name, synonym or common name')
     .option('--op <operation>', 'the operation')
     .option('--species <name>', 'the species')
+    .addOption(unitsOption())
     .option('--json', 'print assessments as JSON')
     .option('--lines', 'read one JSON proposal a line, write one assessment a line')
     .addOption(new Option('--fields <list>', 'with --lines: write only these members, such as verdict,range').argParser(fieldsOf))
@@ -79,7 +84,7 @@ export const askCommand = (advisor: Advisor): Command => {
             else {
               if (i > 0) process.stdout.write('\n');
               if (undated) process.stdout.write(`No date given: taken as today, ${today()}.\n`);
-              process.stdout.write(printAssessment(assessment, knowledge, { width: Math.min(100, process.stdout.columns ?? 80), full: options.full === true }));
+              process.stdout.write(printAssessment(assessment, knowledge, { ...pageOf(options), full: options.full === true }));
             }
           } catch (cause) {
             if (!(cause instanceof SparebudError)) throw cause;

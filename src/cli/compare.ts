@@ -1,6 +1,9 @@
 import { Command } from 'commander';
 import type { Advisor } from '../advisor.js';
 import { SparebudError } from '../knowledge/error.js';
+import type { Units } from './page/inUnits.js';
+import { pageOf } from './page/page.js';
+import { unitsOption } from './page/unitsOption.js';
 import { printComparison } from './printComparison.js';
 import { addProposalFlags, setAt, typed, withFlags } from './proposalFlags.js';
 import { isFile, readProposals } from './readProposals.js';
@@ -13,11 +16,12 @@ export const compareCommand = (advisor: Advisor): Command =>
       .argument('[what]', 'the operation, or a YAML or JSON file, or -')
       .argument('[species]', 'id, accepted name, synonym or common name')
       .option('--or <path=value>', 'a way that differs in this; with commas in more than one (repeatable)', (text: string, had: readonly string[]) => [...had, text], [] as readonly string[])
+      .addOption(unitsOption())
       .option('--json', 'print as JSON'),
     advisor.knowledge,
   )
     .addHelpText('after', '\nExample:\n  sparebud compare repot "trident maple" --roots-removed 0.4 --place koeln-cologne-germany --date 2026-11-15 --or date=2027-03-20 --or operation.rootsRemoved=0.1')
-    .action(async (what: string | undefined, species: string | undefined, options: { readonly or: readonly string[]; readonly json?: true } & Readonly<Record<string, unknown>>) => {
+    .action(async (what: string | undefined, species: string | undefined, options: { readonly or: readonly string[]; readonly units: Units; readonly json?: true } & Readonly<Record<string, unknown>>) => {
       const fromFile = what !== undefined && isFile(what);
       let asked: unknown = fromFile ? readProposals(what)[0] : {};
       if (what !== undefined && !fromFile) asked = setAt(asked, 'operation.op', what);
@@ -29,6 +33,6 @@ export const compareCommand = (advisor: Advisor): Command =>
         return setAt(patch, path!.trim(), typed(value.join('=')));
       }, {}));
       const comparison = await advisor.compare(asked, patches);
-      process.stdout.write(options.json === true ? `${JSON.stringify(comparison, undefined, 2)}\n` : printComparison(comparison, advisor.knowledge, Math.min(100, process.stdout.columns ?? 80)));
+      process.stdout.write(options.json === true ? `${JSON.stringify(comparison, undefined, 2)}\n` : printComparison(comparison, advisor.knowledge, pageOf(options)));
       if (comparison.variants.some((variant) => variant.issues !== undefined)) process.exitCode = 2;
     });

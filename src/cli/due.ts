@@ -3,6 +3,9 @@ import { Command } from 'commander';
 import type { Advisor } from '../advisor.js';
 import { SparebudError } from '../knowledge/error.js';
 import { dueCalendar } from './dueCalendar.js';
+import type { Units } from './page/inUnits.js';
+import { pageOf } from './page/page.js';
+import { unitsOption } from './page/unitsOption.js';
 import { printDue } from './printDue.js';
 import { printIssue } from '../knowledge/printIssue.js';
 import { readProposals } from './readProposals.js';
@@ -15,16 +18,17 @@ export const dueCommand = (advisor: Advisor): Command =>
     .argument('<file>', 'a YAML or JSON file with where and trees, or -')
     .option('--date <date>', 'the day (today)')
     .option('--days <number>', 'how many days ahead counts as soon')
+    .addOption(unitsOption())
     .option('--json', 'print as JSON')
     .option('--ics <file>', 'write a calendar file (RFC 5545); - for standard output')
     .addHelpText('after', '\nExample:\n  sparebud due docs/demo/collection.yaml --date 2027-03-20')
-    .action(async (file: string, { date = today(), days, json, ics }: { readonly date?: string; readonly days?: string; readonly json?: true; readonly ics?: string }) => {
+    .action(async (file: string, { date = today(), days, json, ics, units }: { readonly date?: string; readonly days?: string; readonly json?: true; readonly ics?: string; readonly units: Units }) => {
       const ahead = days === undefined ? undefined : Number(days);
       if (ahead !== undefined && !(Number.isInteger(ahead) && ahead >= 0 && ahead <= 366)) throw new SparebudError([{ code: 'out-of-bounds', path: '--days', message: `\`${days!}\` is out of bounds in \`--days\``, found: days, help: 'accepted: a whole number from 0 to 366' }]);
       const due = await advisor.due(readProposals(file)[0], date, ahead);
       if (ics !== undefined && ics !== '-') writeFileSync(ics, dueCalendar(due, advisor.knowledge));
       if (ics === '-') process.stdout.write(dueCalendar(due, advisor.knowledge));
-      else process.stdout.write(json === true ? `${JSON.stringify(due, undefined, 2)}\n` : printDue(due, advisor.knowledge, Math.min(100, process.stdout.columns ?? 80)));
+      else process.stdout.write(json === true ? `${JSON.stringify(due, undefined, 2)}\n` : printDue(due, advisor.knowledge, pageOf({ units })));
       for (const { tree, issues } of due.unanswered) {
         process.stderr.write(`${tree}:\n`);
         for (const issue of issues) process.stderr.write(printIssue(issue));

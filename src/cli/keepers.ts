@@ -3,12 +3,16 @@ import type { Advisor } from '../advisor.js';
 import { message } from '../advice/message.js';
 import type { Proposal } from '../contract/types.generated.js';
 import { treePicture } from '../picture/treePicture.js';
+import type { Units } from './page/inUnits.js';
+import { pageOf } from './page/page.js';
+import { unitsOption } from './page/unitsOption.js';
 import { printKeepers } from './printKeepers.js';
 import { setAt } from './proposalFlags.js';
 import { readProposals } from './readProposals.js';
 import { today } from './today.js';
 
 interface Options {
+  readonly units: Units;
   readonly aim?: string;
   readonly date?: string;
   readonly years?: string;
@@ -25,10 +29,11 @@ export const keepersCommand = (advisor: Advisor): Command => {
     .option('--aim <style>', `the style aimed at: ${Object.keys(knowledge.aims.styles).join(', ')}`)
     .option('--date <date>', 'the first day on which something may be done (today where it is not given)')
     .option('--years <number>', `over how many years the work may be spread (${knowledge.aims.years} where it is not given)`)
+    .addOption(unitsOption())
     .option('--json', 'print as JSON')
     .option('--svg', 'print a picture of the best set')
     .addHelpText('after', '\nExample:\n  sparebud keepers docs/demo/keepers-pine.yaml --aim formal-upright')
-    .action(async (file: string, { aim, date, years, json, svg }: Options) => {
+    .action(async (file: string, { aim, date, years, json, svg, units }: Options) => {
       let asked = readProposals(file)[0];
       if (aim !== undefined) asked = setAt(asked, 'tree.aim.style', aim);
       if (years !== undefined) asked = setAt(asked, 'years', Number(years));
@@ -36,6 +41,6 @@ export const keepersCommand = (advisor: Advisor): Command => {
       const keepers = await advisor.keepers(asked);
       if (json === true) process.stdout.write(`${JSON.stringify(keepers, undefined, 2)}\n`);
       else if (svg === true) process.stdout.write(`${treePicture((asked as { readonly tree: Proposal['tree'] }).tree, (id, params = {}) => message(knowledge, id, params).text, keepers.sets[0])}\n`);
-      else process.stdout.write(printKeepers(keepers, knowledge, Math.min(100, process.stdout.columns ?? 80)));
+      else process.stdout.write(printKeepers(keepers, knowledge, pageOf({ units })));
     });
 };

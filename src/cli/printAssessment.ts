@@ -1,9 +1,10 @@
 import colors from 'picocolors';
 import type { Assessment } from '../contract/types.generated.js';
-import type { Knowledge, Value } from '../knowledge/knowledge.js';
+import type { FactWord, Knowledge, Value } from '../knowledge/knowledge.js';
 import { shownValue } from '../advice/message.js';
 import { severity } from '../engine/verdict.js';
-import { hanging } from './hanging.js';
+import { hanging } from './page/hanging.js';
+import type { Page } from './page/page.js';
 import { painted, verdictMarks as marks, verdictWords as words } from './verdictText.js';
 
 type Verdict = Assessment['verdict'];
@@ -14,11 +15,14 @@ const sourcesText = (sources: Assessment['findings'][number]['sources']): string
     return source.id === 'common-practice' ? 'common practice' : source.author === undefined ? `${source.title.replace(/^\[(.*)\]$/, '$1')}${known}` : `${source.author}${source.year === undefined ? '' : ` ${source.year}`}${known}`;
   }).join('; ');
 
+/** What a bare number would leave open. */
+const unitOf = (word: FactWord | undefined): string => (word?.unit === 'mm' ? ' mm' : word?.unit === 'C' ? ' °C' : '');
+
 const answerText = (answer: { readonly value?: unknown; readonly below?: number; readonly atLeast?: number; readonly verdict: Verdict }, fact: string, knowledge: Knowledge): string => {
   const word = knowledge.facts[fact];
   const shown = (value: Value): string => {
     const text = shownValue(value, word, knowledge);
-    return typeof text === 'boolean' ? (text ? 'yes' : 'no') : `${text}${word?.unit === 'mm' ? ' mm' : word?.unit === 'C' ? ' °C' : ''}`;
+    return typeof text === 'boolean' ? (text ? 'yes' : 'no') : `${text}${unitOf(word)}`;
   };
   const when = answer.value !== undefined ? shown(answer.value as Value) : answer.atLeast === undefined ? (answer.below === undefined ? 'any' : `below ${shown(answer.below)}`) : answer.below === undefined ? `from ${shown(answer.atLeast)}` : `${shown(answer.atLeast)} to ${shown(answer.below)}`;
   return `${when}: ${painted(answer.verdict)}`;
@@ -53,42 +57,41 @@ const mostAssumed = 5;
 
 const worstOf = (assumption: { readonly otherwise: readonly { readonly verdict: Verdict }[] }): number => Math.max(...assumption.otherwise.map((answer) => severity(answer.verdict)));
 
-export interface PrintOptions {
-  readonly width: number;
+export interface PrintOptions extends Page {
   /** All that is taken for granted, all sources and cautions, not only the first. */
   readonly full: boolean;
 }
 
 /** An assessment for a person: the verdict first, why, what it depends on, what is better, what comes after. */
-export const printAssessment = (assessment: Assessment, knowledge: Knowledge, { width, full }: PrintOptions): string => {
+export const printAssessment = (assessment: Assessment, knowledge: Knowledge, { full, ...page }: PrintOptions): string => {
   const out: string[] = [];
   const heading = (text: string): void => { out.push('', colors.bold(text)); };
   const { verdict, findings, questions, assumed, alternatives, after, prunings, cautions, notices, basis, proposal } = assessment;
   const asked = proposal as { readonly operation: { readonly op: string }; readonly date?: string };
   const species = knowledge.species[basis.species];
   const title = `${knowledge.operations[asked.operation.op]?.label ?? asked.operation.op}, ${species?.commonNames['en']?.[0] ?? species?.name ?? basis.species}${species?.commonNames['en'] === undefined ? '' : ` (${species.name})`}${asked.date === undefined ? '' : `, ${asked.date}`}`;
-  out.push(hanging(`${marks[verdict].paint(colors.bold(`${marks[verdict].mark} ${words(verdict).toUpperCase()}`))}  `, title, width));
-  if (!assessment.settled) out.push(hanging('  ', `Not settled: ${words(assessment.range[0]!)} at best, ${words(assessment.range[1]!)} at worst.`, width));
-  if (findings.length === 0) out.push(hanging('  ', assessment.summary.text, width));
+  out.push(hanging(`${marks[verdict].paint(colors.bold(`${marks[verdict].mark} ${words(verdict).toUpperCase()}`))}  `, title, page));
+  if (!assessment.settled) out.push(hanging('  ', `Not settled: ${words(assessment.range[0]!)} at best, ${words(assessment.range[1]!)} at worst.`, page));
+  if (findings.length === 0) out.push(hanging('  ', assessment.summary.text, page));
   const shown = full ? findings : findings.slice(0, 4);
   for (const finding of shown) {
     out.push('');
-    out.push(hanging(`${marks[finding.verdict].paint(marks[finding.verdict].mark)} `, `${colors.bold(finding.title.text)}${finding.fires === 'possibly' ? ' (perhaps)' : ''}: ${knowledge.wording[`costs.${finding.costs}`] ?? finding.costs}`, width));
-    out.push(hanging('  ', finding.because.text, width));
+    out.push(hanging(`${marks[finding.verdict].paint(marks[finding.verdict].mark)} `, `${colors.bold(finding.title.text)}${finding.fires === 'possibly' ? ' (perhaps)' : ''}: ${knowledge.wording[`costs.${finding.costs}`] ?? finding.costs}`, page));
+    out.push(hanging('  ', finding.because.text, page));
     const disputed = finding.disputed === undefined ? '' : `; sources disagree on ${finding.disputed.map((id) => knowledge.facts[id]?.meaning ?? id).join(', ')}`;
-    out.push(hanging('  ', colors.dim(`${finding.strength} evidence: ${sourcesText(finding.sources)}${disputed}`), width));
+    out.push(hanging('  ', colors.dim(`${finding.strength} evidence: ${sourcesText(finding.sources)}${disputed}`), { ...page, units: 'metric' }));
   }
-  if (findings.length > shown.length) out.push('', hanging('  ', colors.dim(`${findings.length - shown.length} more with --full`), width));
+  if (findings.length > shown.length) out.push('', hanging('  ', colors.dim(`${findings.length - shown.length} more with --full`), page));
   if (questions.length > 0) {
     heading('What would settle it');
-    for (const question of questions) out.push(hanging('? ', `${question.ask.text}${question.answers.length === 0 ? '' : ` ${groupedAnswers(question.answers, question.fact, knowledge)}`}`, width));
+    for (const question of questions) out.push(hanging('? ', `${question.ask.text}${question.answers.length === 0 ? '' : ` ${groupedAnswers(question.answers, question.fact, knowledge)}`}`, page));
   }
   const worth = full ? assumed : assumed.map((each) => ({ ...each, otherwise: each.otherwise.filter((answer) => matters(answer, verdict)) })).filter((each) => each.otherwise.length > 0).sort((a, b) => worstOf(b) - worstOf(a)).slice(0, mostAssumed);
   if (worth.length > 0) {
     heading('Taken for granted');
     for (const each of worth) {
-      const value = each.value === null ? 'not known' : String(shownValue(each.value as Value, knowledge.facts[each.fact], knowledge));
-      out.push(hanging('- ', `${knowledge.facts[each.fact]?.label ?? knowledge.facts[each.fact]?.meaning ?? each.fact}: ${value} (${groupedAnswers(each.otherwise as Assessment['questions'][number]['answers'], each.fact, knowledge)})`, width));
+      const value = each.value === null ? 'not known' : `${shownValue(each.value as Value, knowledge.facts[each.fact], knowledge)}${unitOf(knowledge.facts[each.fact])}`;
+      out.push(hanging('- ', `${knowledge.facts[each.fact]?.label ?? knowledge.facts[each.fact]?.meaning ?? each.fact}: ${value} (${groupedAnswers(each.otherwise as Assessment['questions'][number]['answers'], each.fact, knowledge)})`, page));
     }
   }
   const ways = assessment.changes.filter((change) => 'operation' in change.patch);
@@ -96,32 +99,32 @@ export const printAssessment = (assessment: Assessment, knowledge: Knowledge, { 
   const others = alternatives.filter((alternative) => !said.has(JSON.stringify(alternative.operation, inOrder)));
   if (ways.length + others.length > 0) {
     heading('Better');
-    for (const change of ways) out.push(hanging('- ', `the same, ${change.why.text}: ${painted(change.verdict)}`, width));
-    for (const alternative of others) out.push(hanging('- ', `${alternative.why.text}: ${painted(alternative.verdict)}`, width));
+    for (const change of ways) out.push(hanging('- ', `the same, ${change.why.text}: ${painted(change.verdict)}`, page));
+    for (const alternative of others) out.push(hanging('- ', `${alternative.why.text}: ${painted(alternative.verdict)}`, page));
   }
   if (assessment.windows.length > 0) {
     heading('When');
-    for (const window of assessment.windows) out.push(hanging('- ', `${window.from} to ${window.to} (give or take ${Math.round(window.plusMinusDays)} days)${window.phase === undefined ? '' : `, ${knowledge.phases[window.phase]?.label ?? window.phase}`}: ${painted(window.verdict)}`, width));
+    for (const window of assessment.windows) out.push(hanging('- ', `${window.from} to ${window.to} (give or take ${Math.round(window.plusMinusDays)} days)${window.phase === undefined ? '' : `, ${knowledge.phases[window.phase]?.label ?? window.phase}`}: ${painted(window.verdict)}`, page));
   }
   const expect = expectText(assessment.expect);
   if (expect.length > 0 && verdict !== 'advise-against') {
     heading('Expect');
-    out.push(hanging('- ', `${expect.join('; ')}.`, width));
+    out.push(hanging('- ', `${expect.join('; ')}.`, page));
   }
   if (after.length > 0 && (full || verdict !== 'advise-against')) {
     heading('After');
-    for (const each of after) out.push(hanging('- ', `${each.from === undefined ? '' : each.from === each.to ? `${each.from}: ` : `${each.from} to ${each.to!}: `}${each.do.text}`, width));
+    for (const each of after) out.push(hanging('- ', `${each.from === undefined ? '' : each.from === each.to ? `${each.from}: ` : `${each.from} to ${each.to!}: `}${each.do.text}`, page));
   }
   if (prunings.length > 0) {
     heading('Prunings');
-    out.push(hanging('- ', `What is cut off may be struck as ${prunings.map((each) => String((each.operation as { readonly wood?: unknown }).wood)).join(' or ')} cuttings.`, width));
+    out.push(hanging('- ', `What is cut off may be struck as ${prunings.map((each) => String((each.operation as { readonly wood?: unknown }).wood)).join(' or ')} cuttings.`, page));
   }
   if (cautions.length > 0) {
     heading('Caution');
-    for (const caution of cautions) out.push(hanging('- ', caution.text, width));
+    for (const caution of cautions) out.push(hanging('- ', caution.text, page));
   }
-  for (const notice of notices) out.push('', hanging('i ', notice.text, width));
+  for (const notice of notices) out.push('', hanging('i ', notice.text, page));
   const phase = basis.phase === undefined ? 'phase not known' : `${knowledge.phases[basis.phase]?.label ?? basis.phase} (${basis.phaseFrom === 'seen' ? 'seen' : 'by the season'})`;
-  out.push('', hanging('', colors.dim(`Stands on: ${phase}; ${basis.where.text}; traits of the ${basis.traitsFrom}; knowledge ${basis.knowledge}`), width));
+  out.push('', hanging('', colors.dim(`Stands on: ${phase}; ${basis.where.text}; traits of the ${basis.traitsFrom}; knowledge ${basis.knowledge}`), page));
   return `${out.join('\n')}\n`;
 };

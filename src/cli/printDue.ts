@@ -2,7 +2,8 @@ import colors from 'picocolors';
 import type { Due, DueItem } from '../advice/due/due.js';
 import type { Knowledge } from '../knowledge/knowledge.js';
 import { dueTitle } from './dueCalendar.js';
-import { hanging } from './hanging.js';
+import { hanging } from './page/hanging.js';
+import type { Page } from './page/page.js';
 import { verdictMarks } from './verdictText.js';
 
 const headings = { overdue: 'Overdue', open: 'Open now', soon: 'Soon' } as const;
@@ -14,7 +15,7 @@ const byTree = (items: readonly DueItem[]): readonly DueItem[] => [...new Set(it
 const days = ({ from, to }: DueItem['window']): string => `${from} to ${to.startsWith(from.slice(0, 5)) ? to.slice(5) : to}`;
 
 /** What is due for a person: overdue, open, soon, by tree; a line for the work and its days, and why beneath it. */
-export const printDue = (due: Due, knowledge: Knowledge, width: number): string => {
+export const printDue = (due: Due, knowledge: Knowledge, page: Page): string => {
   const out: string[] = [];
   for (const state of ['overdue', 'open', 'soon'] as const) {
     const items = due.items.filter((item) => item.state === state);
@@ -23,11 +24,11 @@ export const printDue = (due: Due, knowledge: Knowledge, width: number): string 
     for (const item of byTree(items)) {
       const { mark, paint } = verdictMarks[item.verdict];
       const late = item.since === undefined ? '' : `, late since ${item.since}`;
-      out.push(paint(mark) + hanging('  ', `${colors.bold(dueTitle(item, knowledge))}, ${days(item.window)}${late}`, width).slice(1));
-      out.push(hanging('  ', colors.dim(item.why.text), width));
+      out.push(paint(mark) + hanging('  ', `${colors.bold(dueTitle(item, knowledge))}, ${days(item.window)}${late}`, page).slice(1));
+      out.push(hanging('  ', colors.dim(item.why.text), page));
     }
   }
   if (due.items.length === 0) out.push(`Nothing is due on ${due.date}.`);
-  for (const { trees, text } of due.untold) out.push('', hanging('i ', `${trees.join(', ')}: ${text.text}`, width));
+  for (const { trees, text } of due.untold) out.push('', hanging('i ', `${trees.join(', ')}: ${text.text}`, page));
   return `${out.join('\n')}\n`;
 };

@@ -3,7 +3,8 @@ import type { Plan, PlanStep } from '../advice/plan/plan.js';
 import { workLabel } from '../advice/plan/workLabel.js';
 import type { Proposal } from '../contract/types.generated.js';
 import type { Knowledge } from '../knowledge/knowledge.js';
-import { hanging } from './hanging.js';
+import { hanging } from './page/hanging.js';
+import type { Page } from './page/page.js';
 import { painted, verdictMarks, verdictWords } from './verdictText.js';
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
@@ -41,23 +42,23 @@ const treeText = ({ treeAfter }: Plan): string => {
 };
 
 /** A plan for a person: the verdict, each sitting with what it takes and why, what would do instead, and the tree after it. */
-export const printPlan = (plan: Plan, knowledge: Knowledge, width: number): string => {
+export const printPlan = (plan: Plan, knowledge: Knowledge, page: Page): string => {
   const { mark, paint } = verdictMarks[plan.verdict];
-  const out: string[] = [hanging(`${paint(colors.bold(`${mark} ${verdictWords(plan.verdict).toUpperCase()}`))}  `, plan.because.text, width)];
+  const out: string[] = [hanging(`${paint(colors.bold(`${mark} ${verdictWords(plan.verdict).toUpperCase()}`))}  `, plan.because.text, page)];
   for (const step of plan.steps) {
     out.push('', `${colors.bold(step.date)}  ${painted(step.sitting.verdict)}`);
     for (const assessment of step.operations) {
       const label = workLabel((assessment.proposal as unknown as Proposal).operation, knowledge);
       const why = assessment.findings.filter((finding) => finding.fires === 'certainly').slice(0, 2).map((finding) => finding.title.text).join('; ') || assessment.summary.text.replace(/\.$/, '');
-      out.push(hanging(`  ${verdictMarks[assessment.verdict].paint(verdictMarks[assessment.verdict].mark)} `, assessment.verdict === 'allowed' ? label : `${label}: ${why}`, width));
+      out.push(hanging(`  ${verdictMarks[assessment.verdict].paint(verdictMarks[assessment.verdict].mark)} `, assessment.verdict === 'allowed' ? label : `${label}: ${why}`, page));
     }
-    out.push(hanging('  ', colors.dim(sittingText(step, knowledge)), width));
+    out.push(hanging('  ', colors.dim(sittingText(step, knowledge)), page));
   }
-  out.push('', hanging('', `Strain at its most: ${plan.strain.most} on ${plan.strain.on} (a hard job asks ${knowledge.growing.strain.hard}, light work ${knowledge.growing.strain.light}; ${knowledge.growing.strain.halvesInGrowingDays} growing days halve it on a steady tree).`, width));
-  out.push(hanging('', `The tree after it: ${treeText(plan)}.`, width));
+  out.push('', hanging('', `Strain at its most: ${plan.strain.most} on ${plan.strain.on} (a hard job asks ${knowledge.growing.strain.hard}, light work ${knowledge.growing.strain.light}; ${knowledge.growing.strain.halvesInGrowingDays} growing days halve it on a steady tree).`, page));
+  out.push(hanging('', `The tree after it: ${treeText(plan)}.`, page));
   if (plan.changes.length > 0) {
     out.push('', colors.bold('Better'));
-    for (const change of plan.changes) out.push(hanging('- ', `${change.why.text}: ${painted(change.verdict)}`, width));
+    for (const change of plan.changes) out.push(hanging('- ', `${change.why.text}: ${painted(change.verdict)}`, page));
   }
   return `${out.join('\n')}\n`;
 };

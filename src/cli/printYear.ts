@@ -2,13 +2,15 @@ import colors from 'picocolors';
 import type { Year } from '../advice/year.js';
 import type { Knowledge } from '../knowledge/knowledge.js';
 import { dayOf } from '../season/day.js';
+import { inUnits } from './page/inUnits.js';
+import type { Page } from './page/page.js';
 import { verdictMarks } from './verdictText.js';
 
 const phaseMarks: Readonly<Record<string, string>> = { dormant: '.', resting: '.', 'bud-swell': 's', 'bud-burst': 'b', 'leafing-out': 'l', extending: 'e', growing: 'g', 'hardened-off': 'h', turning: 't', 'leaf-fall': 'f' };
 const days = 365;
 
 /** A year on a terminal: a strip a line, a mark for some days each; it reads without colour too. */
-export const printYear = (year: Year, knowledge: Knowledge, width: number): string => {
+export const printYear = (year: Year, knowledge: Knowledge, { width, units }: Page): string => {
   const labelWidth = Math.min(44, Math.max(...year.operations.map((operation) => operation.label.length), 8) + 2);
   const columns = Math.max(36, Math.min(73, width - labelWidth));
   const start = dayOf(year.from);
@@ -23,7 +25,7 @@ export const printYear = (year: Year, knowledge: Knowledge, width: number): stri
       if (column >= 0 && column + i < columns) months[column + i] = letter;
     });
   }
-  const out: string[] = [`${colors.bold(year.label)}, ${year.from} to ${year.to}; ${year.where.text}`, '', label('') + months.join('')];
+  const out: string[] = [`${colors.bold(year.label)}, ${year.from} to ${year.to}; ${inUnits(year.where.text, units)}`, '', label('') + months.join('')];
   out.push(label('phase') + along((day) => phaseMarks[year.phases.find((phase) => within(day, phase))?.phase ?? ''] ?? '?'));
   for (const operation of year.operations) {
     out.push(label(operation.label) + along((day) => {
@@ -37,6 +39,6 @@ export const printYear = (year: Year, knowledge: Knowledge, width: number): stri
   out.push(!frost.reliable ? 'no frost to be relied on' : frost.last === undefined ? 'frost all year' : `frost: last ${frost.last.slice(5)} (one year in ten after ${frost.lastOneInTen?.slice(5) ?? '?'}), first ${frost.first?.slice(5) ?? '?'} (one in ten before ${frost.firstOneInTen?.slice(5) ?? '?'}); at a pot’s rim until ${frost.lastAtRim?.slice(5) ?? '?'}, from ${frost.firstAtRim?.slice(5) ?? '?'}`);
   if (year.daylengthH.length > 0) out.push(`daylight, first of each month: ${year.daylengthH.map(({ hours }) => hours.toFixed(1)).join(' ')} h`);
   if (year.chillPortions !== undefined) out.push(`chill of an ordinary winter: ${year.chillPortions} portions (Dynamic Model)`);
-  for (const notice of year.notices) out.push(`i ${notice.text}`);
+  for (const notice of year.notices) out.push(`i ${inUnits(notice.text, units)}`);
   return `${out.join('\n')}\n`;
 };

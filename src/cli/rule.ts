@@ -5,15 +5,17 @@ import { engineRules } from '../engine/engineRules.js';
 import { SparebudError } from '../knowledge/error.js';
 import { didYouMean } from '../knowledge/nearest.js';
 import type { Knowledge, Rule } from '../knowledge/knowledge.js';
+import { inUnits, type Units } from './page/inUnits.js';
+import { unitsOption } from './page/unitsOption.js';
 
-const sheet = (rule: Rule, knowledge: Knowledge): string => {
+const sheet = (rule: Rule, knowledge: Knowledge, units: Units): string => {
   const operations = rule.operations === 'all' ? 'every operation' : rule.operations.join(', ');
   const sources = rule.sources.map((id) => {
     const source = knowledge.sources[id];
     return `  ${id}: ${source?.author === undefined ? '' : `${source.author}, `}${source?.title ?? ''}${source?.year === undefined ? '' : `, ${source.year}`} (${source?.from ?? 'unknown'}; studied: ${source?.studied ?? 'unknown'})`;
   });
   return [
-    `${colors.bold(rule.title)}  (${rule.id})`, `${rule.verdict.replace('-', ' ')}; ${rule.costs} at stake; on ${operations}`, '', rule.because, '',
+    `${colors.bold(rule.title)}  (${rule.id})`, `${rule.verdict.replace('-', ' ')}; ${rule.costs} at stake; on ${operations}`, '', inUnits(rule.because, units), '',
     stringify({ when: rule.when, ...(rule.unless.length === 0 ? {} : { unless: rule.unless }) }).trimEnd(), '', 'sources:', ...sources, '', `examples: ${rule.examples.length}`, '',
   ].join('\n');
 };
@@ -23,10 +25,11 @@ export const ruleCommand = (knowledge: Knowledge, noted: () => Knowledge): Comma
   new Command('rule')
     .description('list the rules, or show one with its conditions and sources')
     .argument('[id]', 'such as roots/too-many')
+    .addOption(unitsOption())
     .option('--json', 'print as JSON')
     .option('--engine', 'print all in the format of json-rules-engine, a rule a line')
     .addHelpText('after', '\nExample:\n  sparebud rule wound/girth-half')
-    .action((id: string | undefined, options: { readonly json?: true; readonly engine?: true }) => {
+    .action((id: string | undefined, options: { readonly units: Units; readonly json?: true; readonly engine?: true }) => {
       if (options.engine === true) {
         for (const rule of engineRules(knowledge)) process.stdout.write(`${JSON.stringify(rule)}\n`);
         return;
@@ -37,5 +40,5 @@ export const ruleCommand = (knowledge: Knowledge, noted: () => Knowledge): Comma
       }
       const rule = Object.hasOwn(knowledge.rules, id) ? noted().rules[id] : undefined;
       if (rule === undefined) throw new SparebudError([{ code: 'unknown-name', path: 'rule', message: `unknown rule \`${id}\``, help: didYouMean(id, Object.keys(knowledge.rules)) ?? 'see `sparebud rule` for the list' }]);
-      process.stdout.write(options.json === true ? `${JSON.stringify(rule, undefined, 2)}\n` : sheet(rule, knowledge));
+      process.stdout.write(options.json === true ? `${JSON.stringify(rule, undefined, 2)}\n` : sheet(rule, knowledge, options.units));
     });

@@ -3,6 +3,8 @@ import type { Advisor } from '../advisor.js';
 import type { Proposal } from '../contract/types.generated.js';
 import { yearPicture } from '../picture/yearPicture.js';
 import { message } from '../advice/message.js';
+import type { Units } from './page/inUnits.js';
+import { unitsOption } from './page/unitsOption.js';
 import { printYear } from './printYear.js';
 import { addProposalFlags, setAt, withFlags } from './proposalFlags.js';
 import { isFile, readProposals } from './readProposals.js';
@@ -16,11 +18,12 @@ export const yearCommand = (advisor: Advisor): Command => {
     .argument('[species]', 'id, name or common name; or a YAML or JSON file with tree, where and from')
     .option('--from <date>', 'the day to begin with (the first of this year)')
     .option('--only <operations>', 'operations, with commas between')
+    .addOption(unitsOption())
     .option('--json', 'print as JSON')
     .option('--svg', 'print a picture');
   return addProposalFlags(command, knowledge)
     .addHelpText('after', '\nExample:\n  sparebud year "trident maple" --place koeln-cologne-germany --vigour strong --svg > year.svg')
-    .action(async (what: string | undefined, options: { readonly from?: string; readonly only?: string; readonly json?: true; readonly svg?: true } & Readonly<Record<string, unknown>>) => {
+    .action(async (what: string | undefined, options: { readonly from?: string; readonly only?: string; readonly json?: true; readonly svg?: true; readonly units: Units } & Readonly<Record<string, unknown>>) => {
       let asked: unknown = what !== undefined && isFile(what) ? readProposals(what)[0] : {};
       if (what !== undefined && !isFile(what)) asked = setAt(asked, 'tree.species', what);
       const { tree, where, from } = withFlags(asked, options, knowledge) as { readonly tree: Proposal['tree']; readonly where?: Proposal['where']; readonly from?: string };
@@ -30,6 +33,6 @@ export const yearCommand = (advisor: Advisor): Command => {
       });
       if (options.json === true) process.stdout.write(`${JSON.stringify(year, undefined, 2)}\n`);
       else if (options.svg === true) process.stdout.write(`${yearPicture(year, (id, params = {}) => message(knowledge, id, params).text)}\n`);
-      else process.stdout.write(printYear(year, knowledge, process.stdout.columns ?? 120));
+      else process.stdout.write(printYear(year, knowledge, { width: process.stdout.columns ?? 120, units: options.units }));
     });
 };

@@ -9,7 +9,7 @@ const demo: unknown = parse(readFileSync(`${root}docs/demo/collection.yaml`, 'ut
 
 test.each(['2026-11-25', '2027-03-20', '2027-06-20'])('the list of %s keeps within 80 columns, and says each piece of work, its days and why without colour', async (date) => {
   const due = await advisor.due(demo, date);
-  const lines = stripVTControlCharacters(printDue(due, shipped, 80)).split('\n');
+  const lines = stripVTControlCharacters(printDue(due, shipped, { width: 80, units: 'metric' })).split('\n');
   for (const line of lines) expect(line.length, line).toBeLessThanOrEqual(80);
   const text = lines.join(' ').replace(/\s+/g, ' ');
   for (const { tree, operation, window, why } of due.items) {
@@ -21,7 +21,7 @@ test.each(['2026-11-25', '2027-03-20', '2027-06-20'])('the list of %s keeps with
 
 test('overdue stands before open, open before soon, and the lines of one tree stand together', async () => {
   const due = await advisor.due(demo, '2027-02-20');
-  const lines = stripVTControlCharacters(printDue(due, shipped, 80)).split('\n');
+  const lines = stripVTControlCharacters(printDue(due, shipped, { width: 80, units: 'metric' })).split('\n');
   expect(lines.filter((line) => /^[A-Z]/.test(line)).map((line) => line.replace(/ \(\d+\)$/, ''))).toEqual(['Overdue', 'Open now', 'Soon']);
   const hawthorn = lines.flatMap((line, i) => (line.startsWith('o hawthorn:') ? [i] : []));
   expect(hawthorn).toHaveLength(2);
@@ -30,10 +30,10 @@ test('overdue stands before open, open before soon, and the lines of one tree st
 
 test('an empty list says so', async () => {
   const due = await advisor.due({ where: { place: 'malmo-sweden' }, trees: [{ id: 'it', tree: { species: 'acer', lastRepotted: '2027-03' } }] }, '2027-07-20');
-  expect(printDue(due, shipped, 80)).toBe('Nothing is due on 2027-07-20.\n');
+  expect(printDue(due, shipped, { width: 80, units: 'metric' })).toBe('Nothing is due on 2027-07-20.\n');
 });
 
 test('what is not told of some trees stands at the end, for all of them in one line', async () => {
   const due = await advisor.due({ where: { place: 'malmo-sweden' }, trees: ['b', 'a'].map((id) => ({ id, tree: { species: 'acer' } })) }, '2027-07-20');
-  expect(printDue(due, shipped, 80)).toBe('Nothing is due on 2027-07-20.\n\ni a, b: When it was last repotted is not told, so that no repotting is listed.\n');
+  expect(printDue(due, shipped, { width: 80, units: 'metric' })).toBe('Nothing is due on 2027-07-20.\n\ni a, b: When it was last repotted is not told, so that no repotting is listed.\n');
 });

@@ -10,7 +10,7 @@ let keepers: Keepers;
 let text: string;
 beforeAll(async () => {
   keepers = await advisor.keepers(parse(readFileSync(`${root}docs/demo/keepers-twin.yaml`, 'utf8')));
-  text = stripVTControlCharacters(printKeepers(keepers, shipped, 200));
+  text = stripVTControlCharacters(printKeepers(keepers, shipped, { width: 200, units: 'metric' }));
 }, 60_000);
 
 it('prints what is kept and taken, on which day, and why each goes', () => {
@@ -34,5 +34,5 @@ it('prints the sets that are about as good, and what keeping a favourite costs',
 });
 
 it('stays within the width of a narrow terminal', () => {
-  for (const line of stripVTControlCharacters(printKeepers(keepers, shipped, 60)).split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
+  for (const line of stripVTControlCharacters(printKeepers(keepers, shipped, { width: 60, units: 'metric' })).split('\n')) expect(line.length, line).toBeLessThanOrEqual(80);
 });

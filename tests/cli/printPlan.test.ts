@@ -8,7 +8,7 @@ import { advisor, root, shipped } from '../shipped.js';
 const demo = parse(readFileSync(`${root}docs/demo/plan-shrub.yaml`, 'utf8')) as { readonly steps: readonly { readonly date: string }[] };
 const hasty = { ...demo, steps: demo.steps.map((step) => (step.date === '2027-03-12' ? { ...step, date: '2026-07-11' } : step)) };
 
-const printed = async (question: unknown): Promise<string> => stripVTControlCharacters(printPlan(await advisor.plan(question), shipped, 80));
+const printed = async (question: unknown): Promise<string> => stripVTControlCharacters(printPlan(await advisor.plan(question), shipped, { width: 80, units: 'metric' }));
 
 describe('a plan on the terminal', () => {
   test('keeps to 80 columns', async () => {

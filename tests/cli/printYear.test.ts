@@ -20,7 +20,7 @@ const marks = { allowed: 'o', risky: '!', 'advise-against': 'x' } as const;
 
 /** The lines between the months and the legend: first the phases, then the operations. */
 const strips = (year: Year, width: number): readonly string[] => {
-  const lines = stripVTControlCharacters(printYear(year, shipped, width)).split('\n');
+  const lines = stripVTControlCharacters(printYear(year, shipped, { width, units: 'metric' })).split('\n');
   return lines.slice(3, 4 + year.operations.length);
 };
 
@@ -30,7 +30,7 @@ describe.each(names)('the strips of %s', (name) => {
     const lengths = strips(year, width).map((line) => line.length);
     expect(Math.max(...lengths)).toBeLessThanOrEqual(width);
     expect(new Set(lengths).size).toBe(1);
-    const months = stripVTControlCharacters(printYear(year, shipped, width)).split('\n')[2]!;
+    const months = stripVTControlCharacters(printYear(year, shipped, { width, units: 'metric' })).split('\n')[2]!;
     expect(months.length).toBeLessThanOrEqual(width);
   });
 
@@ -54,7 +54,7 @@ describe.each(names)('the strips of %s', (name) => {
 
   it('explain every mark that they use', () => {
     const year = years.get(name)!;
-    const lines = stripVTControlCharacters(printYear(year, shipped, 140)).split('\n');
+    const lines = stripVTControlCharacters(printYear(year, shipped, { width: 140, units: 'metric' })).split('\n');
     const legend = lines.find((line) => line.startsWith('o allowed'))!;
     for (const words of ['o allowed', '! risky', 'x advise against', '? depends on what is not told']) expect(legend).toContain(words);
     const after = lines[lines.indexOf(legend) + 1]!;
@@ -64,7 +64,7 @@ describe.each(names)('the strips of %s', (name) => {
   });
 
   it('hold no value that is none, and say something of the frost', () => {
-    const text = stripVTControlCharacters(printYear(years.get(name)!, shipped, 140));
+    const text = stripVTControlCharacters(printYear(years.get(name)!, shipped, { width: 140, units: 'metric' }));
     expect(text).not.toMatch(/NaN|undefined|\[object/);
     expect(text).toMatch(/^(frost: last|no frost to be relied on|frost all year)/m);
   });
@@ -73,7 +73,7 @@ describe.each(names)('the strips of %s', (name) => {
 describe('the strips of a year', () => {
   it('name the months above the days that they hold', () => {
     const year = years.get('a maple in a maritime place')!;
-    const lines = stripVTControlCharacters(printYear(year, shipped, 140)).split('\n');
+    const lines = stripVTControlCharacters(printYear(year, shipped, { width: 140, units: 'metric' })).split('\n');
     const months = lines[2]!;
     for (const [at, month] of ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'].entries()) {
       const first = lines[3]!.length - /[.sblegh?tf]+$/.exec(lines[3]!)![0].length;
