@@ -17,7 +17,7 @@ export const coverCommand = (): Command =>
     .argument('[folder]', 'a folder that holds species/, rules/, shared/ and tests/', '.')
     .option('--most <proposals>', 'ask so many, evenly picked, in place of all', count)
     .option('--json', 'print as JSON')
-    .addHelpText('after', '\nExample:\n  sparebud cover --most 5000')
+    .addHelpText('after', '\nExample:\n  sparebud cover --most 1000')
     .action(async (folder: string, { most, json }: { readonly most?: number; readonly json?: true }) => {
       const knowledge = readKnowledge(folder);
       const every = wholeCorpus(folder, knowledge);

@@ -12,7 +12,8 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   throw error;
 });
 
-const program = new Command('sparebud').description('May I do this, to this tree, here, on this day?').showHelpAfterError('(see --help)');
+const program = new Command('sparebud').description('May I do this, to this tree, here, on this day?').showHelpAfterError('(see --help)')
+  .addHelpText('after', '\nExample:\n  sparebud ask repot "trident maple" --roots-removed 0.4 --place koeln-cologne-germany --date 2027-03-20');
 const upkeep = [vetCommand(), newCommand(), coverCommand(), shiftCommand()];
 for (const command of upkeep) program.addCommand(command);
 

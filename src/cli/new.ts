@@ -19,7 +19,7 @@ const write = (folder: string, { path, text }: NewFile): void => {
 };
 
 const folderOption = (): Option => new Option('--folder <folder>', 'folder that holds species/, rules/ and shared/').default('.');
-const next = '\nThen fill it in; `sparebud vet` says what is left, `sparebud vet --mend` puts it in order.';
+const next = '\nThen fill it in; `sparebud vet` says what is left, `sparebud vet --mend` puts it in order.\n';
 
 const speciesCommand = (): Command =>
   new Command('species')
@@ -27,7 +27,7 @@ const speciesCommand = (): Command =>
     .argument('<name>', 'the accepted name: "Acer griseum"; one word is a genus')
     .option('--parent <id>', 'the genus or group that it differs from; its genus where none is named')
     .addOption(folderOption())
-    .addHelpText('after', `\nExample:\n  sparebud new species "Acer griseum"${next}`)
+    .addHelpText('after', `${next}\nExample:\n  sparebud new species "Acer griseum"`)
     .action((name: string, options: { readonly parent?: string; readonly folder: string }) => {
       const { parts, files } = readParts(options.folder);
       const made = newSpecies(name, options.parent, parts);
@@ -45,7 +45,7 @@ const ruleCommand = (): Command =>
     .requiredOption('--operations <ids>', 'on which work, separated by commas', (written: string) => written.split(',').map((id) => id.trim()))
     .addOption(new Option('--verdict <verdict>', 'what it says').choices(['risky', 'advise-against']).default('risky'))
     .addOption(folderOption())
-    .addHelpText('after', `\nExample:\n  sparebud new rule roots/too-late --operations repot,collect${next}`)
+    .addHelpText('after', `${next}\nExample:\n  sparebud new rule roots/too-late --operations repot,collect`)
     .action((id: string, options: { readonly operations: readonly string[]; readonly verdict: string; readonly folder: string }) => write(options.folder, newRule(id, options.operations, options.verdict, readParts(options.folder).parts)));
 
 const sourceCommand = (): Command =>
@@ -72,7 +72,8 @@ const sourceCommand = (): Command =>
 
 /** `sparebud new`: scaffolds, with what is known already. */
 export const newCommand = (): Command => {
-  const command = new Command('new').description('write a species, rule or source to fill in, with what is known of it');
+  const command = new Command('new').description('write a species, rule or source to fill in, with what is known of it')
+    .addHelpText('after', '\nExample:\n  sparebud new species "Acer griseum"');
   for (const each of [speciesCommand(), ruleCommand(), sourceCommand()]) command.addCommand(each);
   return command;
 };

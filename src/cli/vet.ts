@@ -11,6 +11,7 @@ export const vetCommand = (): Command =>
     .description('check a folder of species, rules and shared words: a line for each fault')
     .argument('[folder]', 'folder that holds species/, rules/ and shared/', '.')
     .option('--mend', 'first put files in order, take out traits that repeat the parent, and draft the examples that rules lack, as comments to confirm')
+    .addHelpText('after', '\nExample:\n  sparebud vet')
     .action(async (folder: string, options: { readonly mend?: true }) => {
       if (options.mend === true) {
         const { files, drafts } = await mend(folder);

@@ -22,7 +22,7 @@ export const yearCommand = (advisor: Advisor): Command => {
     .option('--json', 'print as JSON')
     .option('--svg', 'print a picture');
   return addProposalFlags(command, knowledge)
-    .addHelpText('after', '\nExample:\n  sparebud year "trident maple" --place koeln-cologne-germany --vigour strong --svg > year.svg')
+    .addHelpText('after', '\nExample:\n  sparebud year "trident maple" --place koeln-cologne-germany --vigour strong --only repot,cut-back')
     .action(async (what: string | undefined, options: { readonly from?: string; readonly only?: string; readonly json?: true; readonly svg?: true; readonly units: Units } & Readonly<Record<string, unknown>>) => {
       let asked: unknown = what !== undefined && isFile(what) ? readProposals(what)[0] : {};
       if (what !== undefined && !isFile(what)) asked = setAt(asked, 'tree.species', what);
