@@ -2,6 +2,7 @@ import { createReadStream } from 'node:fs';
 import { Command, InvalidArgumentError, Option } from 'commander';
 import type { Advisor } from '../advisor.js';
 import { SparebudError } from '../knowledge/error.js';
+import type { Knowledge } from '../knowledge/knowledge.js';
 import type { Assessment } from '../contract/types.generated.js';
 import { failOnOption, meets } from './failOn.js';
 import { onThisThread, onThreads } from './lines/answerers.js';
@@ -22,15 +23,36 @@ interface AskOptions {
   readonly json?: true;
   readonly lines?: true;
   readonly fields?: readonly (keyof Assessment)[];
-  readonly jobs: number;
+  readonly jobs?: number;
   readonly full?: true;
   readonly failOn?: string;
 }
+
+type Flags = Readonly<Record<string, unknown>>;
 
 const jobsOf = (written: string): number => {
   const jobs = Number(written);
   if (!Number.isInteger(jobs) || jobs < 1 || jobs > 64) throw new InvalidArgumentError('a whole number from 1 to 64');
   return jobs;
+};
+
+/** A proposal with what the words and flags of the command line tell put into it. */
+const told = (proposal: unknown, flags: Flags, knowledge: Knowledge): unknown => {
+  let asked = proposal;
+  if (flags['op'] !== undefined) asked = setAt(asked, 'operation.op', flags['op']);
+  if (flags['species'] !== undefined) asked = setAt(asked, 'tree.species', flags['species']);
+  return withFlags(asked, flags, knowledge);
+};
+
+/** What would change nothing: flags for a batch without one, and flags of one proposal beside a batch. */
+const refuseIdle = ({ lines, fields, jobs, ...flags }: AskOptions & Flags, knowledge: Knowledge): void => {
+  const idle = lines === true ? [] : [...(fields === undefined ? [] : ['--fields']), ...(jobs === undefined ? [] : ['--jobs'])];
+  const members = lines === true ? Object.keys(told({}, flags, knowledge) as object) : [];
+  if (idle.length + members.length === 0) return;
+  throw new SparebudError([
+    ...idle.map((flag) => ({ code: 'not-allowed', path: flag, message: `\`${flag}\` without \`--lines\``, help: 'it is for a batch: one JSON proposal a line, with --lines' }) as const),
+    ...members.map((member) => ({ code: 'not-allowed', path: member, message: `flags that tell \`${member}\` beside \`--lines\``, help: `each line tells its own ${member}` }) as const),
+  ]);
 };
 
 const dateOf = (proposal: unknown): unknown => (proposal as { readonly date?: unknown } | null)?.date;
@@ -48,17 +70,18 @@ export const askCommand = (advisor: Advisor): Command => {
     .option('--json', 'print assessments as JSON')
     .option('--lines', 'read one JSON proposal a line, write one assessment a line')
     .addOption(new Option('--fields <list>', 'with --lines: write only these members, such as verdict,range').argParser(fieldsOf))
-    .addOption(new Option('--jobs <number>', 'with --lines: answer on so many threads').argParser(jobsOf).default(1))
+    .addOption(new Option('--jobs <number>', 'with --lines: answer on so many threads (one where it is not given)').argParser(jobsOf))
     .option('--full', 'print every finding and follow-up')
     .addOption(failOnOption());
   addProposalFlags(command, knowledge)
     .addHelpText('after', '\nExample:\n  sparebud ask repot "trident maple" --roots-removed 0.4 --latitude 51.1 --longitude 3.7 --date 2026-09-20')
-    .action(async (what: string | undefined, species: string | undefined, options: AskOptions & Readonly<Record<string, unknown>>) => {
+    .action(async (what: string | undefined, species: string | undefined, options: AskOptions & Flags) => {
+      refuseIdle(options, knowledge);
       let failed = false;
       let met = false;
       if (options.lines === true) {
         const input = what === undefined || what === '-' ? process.stdin : createReadStream(what);
-        const threads = options.jobs === 1 ? undefined : onThreads(options.jobs);
+        const threads = options.jobs === undefined || options.jobs === 1 ? undefined : onThreads(options.jobs);
         const rate = rateOn(process.stderr);
         const answered = await answerLines(threads ?? onThisThread(advisor), options, input, process.stdout, rate.progress);
         await threads?.close();
@@ -69,12 +92,7 @@ export const askCommand = (advisor: Advisor): Command => {
         const fromFile = what !== undefined && isFile(what);
         const read = fromFile ? readProposals(what) : [{}];
         for (const [i, proposal] of read.entries()) {
-          let asked: unknown = proposal;
-          const op = options['op'] ?? (fromFile ? undefined : what);
-          const named = options['species'] ?? species;
-          if (op !== undefined) asked = setAt(asked, 'operation.op', op);
-          if (named !== undefined) asked = setAt(asked, 'tree.species', named);
-          asked = withFlags(asked, options, knowledge);
+          let asked = told(proposal, { ...(fromFile ? {} : { op: what }), species, ...options }, knowledge);
           const undated = dateOf(asked) === undefined && (asked as { readonly tree?: { readonly phase?: unknown } }).tree?.phase === undefined;
           if (undated) asked = setAt(asked, 'date', today());
           try {

@@ -48,4 +48,14 @@ describe('a batch of lines', () => {
     expect(stderr).toMatch(/`windws` is no member of an assessment: did you mean `windows`\?/);
     expect(status).toBe(2);
   });
+
+  it('refuses flags that would change nothing: of a batch without one, of a single proposal beside a batch', () => {
+    const refused = (...words: readonly string[]): readonly unknown[] => {
+      const { stdout, stderr, status } = spawnSync(process.execPath, [`${root}dist/cli/main.js`, 'ask', ...words], { input: '', encoding: 'utf8' });
+      return [stdout, stderr.split('\n').filter((line) => line !== '' && !line.startsWith('  ')), status];
+    };
+    expect(refused('repot', 'trident maple', '--fields', 'verdict', '--jobs', '1')).toEqual(['', ['`--fields` without `--lines`', '`--jobs` without `--lines`'], 2]);
+    expect(refused('--lines', '--op', 'repot', '--date', '2027-03-20', '--vigour', 'strong')).toEqual(['', ['operation', 'date', 'tree'].map((member) => `flags that tell \`${member}\` beside \`--lines\``), 2]);
+    expect(refused('--lines', '--jobs', '1')).toEqual(['', [expect.stringMatching(/^0 answered/)], 0]);
+  });
 });
