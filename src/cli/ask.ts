@@ -8,6 +8,7 @@ import { failOnOption, meets } from './failOn.js';
 import { onThisThread, onThreads } from './lines/answerers.js';
 import { answerLines } from './lines/answerLines.js';
 import { fieldsOf } from './lines/fieldsOf.js';
+import { keepHeapSmall } from './lines/keepHeapSmall.js';
 import { rateOn } from './lines/rate.js';
 import type { Units } from './page/inUnits.js';
 import { pageOf } from './page/page.js';
@@ -80,6 +81,7 @@ export const askCommand = (advisor: Advisor): Command => {
       let failed = false;
       let met = false;
       if (options.lines === true) {
+        keepHeapSmall();
         const input = what === undefined || what === '-' ? process.stdin : createReadStream(what);
         const threads = options.jobs === undefined || options.jobs === 1 ? undefined : onThreads(options.jobs);
         const rate = rateOn(process.stderr);

@@ -1,5 +1,15 @@
-import { getTimes } from 'suncalc';
+import { getTimes, times } from 'suncalc';
 import type { Day } from './day.js';
+
+/** Sunrise and sunset alone: the other five pairs of suncalc's list, three quarters of its work, are set aside for the call. */
+const sunOn = (noon: Date, latitude: number): ReturnType<typeof getTimes> => {
+  const others = times.splice(1);
+  try {
+    return getTimes(noon, latitude, 0);
+  } finally {
+    times.push(...others);
+  }
+};
 
 /**
  * Hours from sunrise to sunset.
@@ -14,7 +24,7 @@ import type { Day } from './day.js';
  */
 export const daylength = (day: Day, latitude: number): number => {
   const north = Math.min(90, Math.max(-90, latitude));
-  const sun = getTimes(new Date((Math.floor(day) + 0.5) * 86_400_000), north, 0);
+  const sun = sunOn(new Date((Math.floor(day) + 0.5) * 86_400_000), north);
   if (sun.alwaysUp === true) return 24;
   if (sun.alwaysDown === true) return 0;
   if (sun.sunrise === null || sun.sunset === null) return 12;

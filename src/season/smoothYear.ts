@@ -71,5 +71,9 @@ let weights: readonly (readonly number[])[] | undefined;
  */
 export const smoothYear = (monthlyMeans: readonly number[]): readonly number[] => {
   weights ??= weightsOfDays();
-  return weights.map((row) => row.reduce((sum, weight, month) => sum + weight * (monthlyMeans[month] ?? 0), 0));
+  return weights.map((row) => {
+    let sum = 0;
+    for (let month = 0; month < row.length; month += 1) sum += row[month]! * (monthlyMeans[month] ?? 0);
+    return sum;
+  });
 };

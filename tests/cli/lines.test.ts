@@ -4,21 +4,28 @@ import { describe, expect, it } from 'vitest';
 import { plausibleProposal } from '../laws/plausibleProposal.js';
 import { root, shipped, stations } from '../shipped.js';
 
+/* What the process took at its most is told beside its output, by the process itself. */
+const tellMemory = `data:text/javascript,${encodeURIComponent("import { writeSync } from 'node:fs'; process.on('exit', () => { writeSync(3, String(process.resourceUsage().maxRSS)); });")}`;
+
 const ask = (input: string, ...flags: readonly string[]) => {
-  const { stdout, stderr, status } = spawnSync(process.execPath, [`${root}dist/cli/main.js`, 'ask', '--lines', ...flags], { input, encoding: 'utf8', maxBuffer: 256 * 1024 * 1024 });
-  return { answers: stdout.split('\n').slice(0, -1).map((line) => JSON.parse(line) as Readonly<Record<string, unknown>>), stdout, stderr, status };
+  const { stdout, stderr, status, output } = spawnSync(process.execPath, ['--import', tellMemory, `${root}dist/cli/main.js`, 'ask', '--lines', ...flags], { input, encoding: 'utf8', maxBuffer: 256 * 1024 * 1024, stdio: ['pipe', 'pipe', 'pipe', 'pipe'] });
+  return { answers: stdout.split('\n').slice(0, -1).map((line) => JSON.parse(line) as Readonly<Record<string, unknown>>), stdout, stderr, status, mostMb: Number(output[3]) / 1024 };
 };
 
 const drawn = fc.sample(plausibleProposal(shipped, stations), { numRuns: 400, seed: 20260401 });
 const lines = (count: number): string => Array.from({ length: count }, (_, i) => (i % 97 === 5 ? '{"id":' : i % 97 === 6 ? '' : JSON.stringify({ ...drawn[i % drawn.length], id: `q${i}` }))).join('\n');
 
 describe('a batch of lines', () => {
-  it('is answered in order, twenty thousand of them, and by several threads with the same bytes', () => {
+  it('is answered in order, twenty thousand of them in less than 250 MB, and by several threads with the same bytes', () => {
     const count = 20_000;
     const input = lines(count);
     const one = ask(input, '--fields', 'verdict,range');
     const two = ask(input, '--fields', 'verdict,range', '--jobs', '2');
     expect(two.stdout === one.stdout).toBe(true);
+    /* Each thread has the knowledge and a heap of its own. */
+    expect(one.mostMb).toBeGreaterThan(50);
+    expect(one.mostMb).toBeLessThan(250);
+    expect(two.mostMb).toBeLessThan(500);
     expect(one.answers.map((answer) => answer['line'] === undefined ? answer['id'] : `q${(answer['line'] as number) - 1}`)).toEqual(Array.from({ length: count }, (_, i) => `q${i}`).filter((_, i) => i % 97 !== 6));
     expect(one.answers.filter((answer) => answer['error'] !== undefined).length).toBe(Math.ceil((count - 5) / 97));
     expect([one.status, two.status]).toEqual([2, 2]);
