@@ -1,0 +1,19 @@
+/* Makes a Parquet table of answers, one a line on standard input, as the workers or `sparebud ask --lines --fields verdict,range,settled` write them: node table.mjs answers.parquet < answers.jsonl */
+import { createInterface } from 'node:readline';
+import { parquetWriteFile } from 'hyparquet-writer';
+
+const columns = {
+  id: { type: 'STRING', of: ({ id }) => (id === undefined || id === null ? null : String(id)) },
+  verdict: { type: 'STRING', of: ({ verdict }) => verdict ?? null },
+  best: { type: 'STRING', of: ({ range }) => range?.[0] ?? null },
+  worst: { type: 'STRING', of: ({ range }) => range?.[1] ?? null },
+  settled: { type: 'BOOLEAN', of: ({ settled }) => settled ?? null },
+  error: { type: 'STRING', of: ({ error }) => error?.code ?? null },
+};
+
+const columnData = Object.entries(columns).map(([name, { type }]) => ({ name, type, data: [], nullable: true }));
+for await (const line of createInterface({ input: process.stdin })) {
+  const row = JSON.parse(line);
+  for (const { name, data } of columnData) data.push(columns[name].of(row));
+}
+parquetWriteFile({ filename: process.argv[2], columnData });

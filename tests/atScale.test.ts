@@ -1,0 +1,127 @@
+import { type ChildProcess, execFileSync, spawn, spawnSync } from 'node:child_process';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import { Queue } from 'bullmq';
+import fc from 'fast-check';
+import { asyncBufferFromFile, parquetReadObjects } from 'hyparquet';
+import { Redis } from 'ioredis';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { plausibleProposal } from './laws/plausibleProposal.js';
+import { advisor, root, shipped, stations } from './shipped.js';
+
+/* The example of docs/at-scale.md, as somebody has it who installed what its package.json names. */
+const folder = mkdtempSync(join(tmpdir(), 'at-scale-'));
+cpSync(`${root}docs/at-scale`, folder, { recursive: true });
+mkdirSync(join(folder, 'node_modules'));
+for (const name of ['bullmq', 'hyparquet-writer', 'ioredis']) symlinkSync(`${root}node_modules/${name}`, join(folder, 'node_modules', name));
+symlinkSync(root, join(folder, 'node_modules/sparebud'));
+afterAll(() => { rmSync(folder, { recursive: true }); });
+
+const drawn = fc.sample(plausibleProposal(shipped, stations), { numRuns: 300, seed: 20260402 });
+const badLine = (i: number): boolean => i % 150 === 7;
+const lines = Array.from({ length: 3500 }, (_, i) => (badLine(i) ? (i % 300 === 7 ? '{"id":' : '{"tree":{"species":"no such tree"},"operation":{"op":"repot"}}') : JSON.stringify({ ...drawn[i % drawn.length], id: i })));
+
+const hasServer = ((): boolean => {
+  const there = spawnSync('redis-server', ['--version']).status === 0;
+  if (!there) process.stdout.write('the queue of docs/at-scale.md was not tried: no redis-server on this machine (Debian: apt-get install redis-server)\n');
+  return there;
+})();
+
+describe.skipIf(!hasServer)('batches on a queue', () => {
+  const socket = join(folder, 'redis.sock');
+  const store = join(folder, 'store');
+  const env = { ...process.env, REDIS: socket, STORE: store, BATCH_LINES: '1500', SILENT_MS: '5000' };
+  const produce = (): readonly string[] => execFileSync(process.execPath, ['produce.mjs'], { cwd: folder, env, input: `${lines.join('\n')}\n`, encoding: 'utf8' }).trimEnd().split('\n');
+  const started: ChildProcess[] = [];
+  const start = (command: string, ...words: readonly string[]): ChildProcess => {
+    const child = spawn(command, words, { cwd: folder, env, stdio: ['ignore', 'ignore', 'inherit'] });
+    started.push(child);
+    return child;
+  };
+  const until = async (holds: () => boolean | Promise<boolean>): Promise<void> => {
+    for (let i = 0; i < 6000 && !(await holds()); i++) await wait(20);
+    expect(await holds()).toBe(true);
+  };
+  const stored = (kind: string): readonly string[] => (existsSync(join(store, kind)) ? readdirSync(join(store, kind)).filter((name) => name.endsWith('.jsonl')).sort() : []);
+  const rows = (kind: string): readonly Readonly<Record<string, unknown>>[] => stored(kind).flatMap((name) => readFileSync(join(store, kind, name), 'utf8').split('\n').filter((line) => line !== '').map((line) => JSON.parse(line) as Readonly<Record<string, unknown>>));
+
+  let redis: Redis;
+  let queue: Queue;
+  let batches: readonly string[];
+  let lostBatch: string;
+  beforeAll(async () => {
+    start('redis-server', '--port', '0', '--unixsocket', socket, '--save', '', '--appendonly', 'no');
+    await until(() => existsSync(socket));
+    redis = new Redis(socket, { maxRetriesPerRequest: null });
+    queue = new Queue('answer-batches', { connection: redis });
+    batches = produce();
+    /* The first worker is lost in the middle of a batch, with no word to the queue. */
+    const lost = start(process.execPath, 'work.mjs');
+    await until(async () => (await queue.getActiveCount()) === 1);
+    lostBatch = (await queue.getActive())[0]!.id!;
+    lost.kill('SIGKILL');
+    const others = [start(process.execPath, 'work.mjs'), start(process.execPath, 'work.mjs')];
+    await until(async () => (await queue.getCompletedCount()) === batches.length);
+    for (const worker of others) worker.kill('SIGTERM');
+    await until(() => others.every(({ exitCode }) => exitCode === 0));
+  }, 240_000);
+  afterAll(async () => {
+    await queue.close();
+    await redis.quit();
+    for (const child of started) if (child.exitCode === null) child.kill('SIGKILL');
+  });
+
+  it('are all answered, that of a lost worker by another', async () => {
+    expect(batches.length).toBe(3);
+    for (const kind of ['batches', 'answers', 'bad']) expect(stored(kind)).toEqual(batches.map((batch) => `${batch}.jsonl`));
+    expect((await queue.getJob(lostBatch))!.attemptsStarted).toBeGreaterThanOrEqual(2);
+  });
+
+  it('hold for each line what the advisor says of it, and bad lines apart with their place in the input', async () => {
+    const good = lines.flatMap((line, i) => (badLine(i) ? [] : [JSON.parse(line) as { readonly id: number }]));
+    const expected = [];
+    for (const proposal of good) {
+      const { verdict, range, settled } = await advisor.verdict(proposal);
+      expected.push({ id: proposal.id, verdict, range, settled });
+    }
+    expect(rows('answers')).toEqual(expected);
+    expect(rows('bad').map(({ line, error }) => [line, (error as { readonly code: string }).code])).toEqual(lines.flatMap((_, i) => (badLine(i) ? [[i + 1, i % 300 === 7 ? 'bad-json' : 'unknown-species']] : [])));
+  }, 120_000);
+
+  it('are queued once, however often the same input is sent', async () => {
+    expect(produce()).toEqual(batches);
+    expect(await queue.getJobCounts('waiting', 'active', 'delayed', 'completed', 'failed')).toEqual({ waiting: 0, active: 0, delayed: 0, completed: 3, failed: 0 });
+  }, 60_000);
+
+  it('give the same bytes when they are answered again', async () => {
+    const before = stored('answers').map((name) => readFileSync(join(store, 'answers', name), 'utf8'));
+    await queue.obliterate();
+    rmSync(join(store, 'answers'), { recursive: true });
+    produce();
+    const again = start(process.execPath, 'work.mjs');
+    await until(async () => (await queue.getCompletedCount()) === batches.length);
+    again.kill('SIGTERM');
+    await until(() => again.exitCode === 0);
+    expect(stored('answers').map((name) => readFileSync(join(store, 'answers', name), 'utf8'))).toEqual(before);
+  }, 240_000);
+});
+
+it('the example names the versions that it is tried with', () => {
+  const read = (path: string) => JSON.parse(readFileSync(path, 'utf8')) as { readonly version?: string; readonly dependencies: Readonly<Record<string, string>>; readonly devDependencies?: Readonly<Record<string, string>> };
+  const ours = read(`${root}package.json`);
+  const { sparebud, ...others } = read(`${root}docs/at-scale/package.json`).dependencies;
+  expect(sparebud).toBe(`^${ours.version!}`);
+  expect(ours.devDependencies).toMatchObject(others);
+});
+
+it('a table in columns holds what `ask --lines` wrote, bad lines by their code', async () => {
+  const input = lines.slice(0, 200).join('\n');
+  const { stdout } = spawnSync(process.execPath, [`${root}dist/cli/main.js`, 'ask', '--lines', '--fields', 'verdict,range,settled'], { input, encoding: 'utf8' });
+  execFileSync(process.execPath, ['table.mjs', 'answers.parquet'], { cwd: folder, input: stdout });
+  const read = await parquetReadObjects({ file: await asyncBufferFromFile(join(folder, 'answers.parquet')) });
+  const answers = stdout.trimEnd().split('\n').map((line) => JSON.parse(line) as { readonly id?: unknown; readonly verdict?: string; readonly range?: readonly string[]; readonly settled?: boolean; readonly error?: { readonly code: string } });
+  expect(answers.some(({ error }) => error !== undefined)).toBe(true);
+  expect(read).toEqual(answers.map(({ id, verdict = null, range, settled = null, error }) => ({ id: id === undefined || id === null ? null : String(id), verdict, best: range?.[0] ?? null, worst: range?.[1] ?? null, settled, error: error?.code ?? null })));
+}, 60_000);
