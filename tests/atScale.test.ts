@@ -77,6 +77,9 @@ describe.skipIf(!hasServer)('batches on a queue', () => {
     expect(batches.length).toBe(3);
     for (const kind of ['batches', 'answers', 'bad']) expect(stored(kind)).toEqual(batches.map((batch) => `${batch}.jsonl`));
     expect((await queue.getJob(lostBatch))!.attemptsStarted).toBeGreaterThanOrEqual(2);
+    const said = await Promise.all(batches.map(async (batch) => (await queue.getJob(batch))!.returnvalue as { readonly knowledge: string; readonly answered: number; readonly bad: number }));
+    expect(said.reduce((sum, { answered, bad }) => sum + answered + bad, 0)).toBe(lines.length);
+    for (const { knowledge } of said) expect(knowledge).toMatch(/^\d+\.\d+\.\d+\+[0-9a-f]{7}$/);
   });
 
   it('hold for each line what the advisor says of it, and bad lines apart with their place in the input', async () => {

@@ -38,7 +38,7 @@ const answerBatch = async ({ data: { batch, first } }) => {
   }
   await put(`answers/${batch}.jsonl`, text(answers));
   await put(`bad/${batch}.jsonl`, text(bad));
-  return { knowledge: `${knowledge.version}+${knowledge.hash}`, answered: answers.length, bad: bad.length };
+  return { knowledge: `${knowledge.version}+${knowledge.hash.slice(0, 7)}`, answered: answers.length, bad: bad.length };
 };
 
 /* A worker that says nothing for so long is taken to be gone, and its batch is given to another. */
