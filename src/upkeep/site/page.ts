@@ -16,13 +16,15 @@ export interface Page {
   /** Other words by which it is looked for. */
   readonly words: string;
   readonly body: Html;
+  /** What its head needs beside the rest: scripts and styles of its own. */
+  readonly head?: Html;
 }
 
 /** A link within the site. */
 export const link = (path: string, text: string | Html): Html => html`<a href="~/${path}">${text}</a>`;
 
 /** A page as a whole: head, navigation, search and body, every link relative to where it stands. */
-export const laidOut = ({ path, title, section, description, body }: Page): string => {
+export const laidOut = ({ path, title, section, description, body, head }: Page): string => {
   const up = '../'.repeat(path.split('/').length - 1);
   const whole = html`<!doctype html>
 <html lang="en">
@@ -35,13 +37,13 @@ export const laidOut = ({ path, title, section, description, body }: Page): stri
 <title>${title} · sparebud</title>
 <link rel="stylesheet" href="~/site.css">
 <link rel="icon" href="~/icon.svg" type="image/svg+xml">
-<script type="module" src="~/search.js"></script>
+<script type="module" src="~/search.js"></script>${head}
 </head>
 <body>
 <a class="skip" href="#main">To the text</a>
 <header>
 <a class="name" href="~/index.html">sparebud</a>
-<nav aria-label="Parts of the site"><ul>${Object.entries(sections).map(([id, label]) => html`<li><a href="~/${id}/index.html"${section === id ? html` aria-current="true"` : ''}>${label}</a></li>`)}<li><a href="~/api/index.html">API</a></li></ul></nav>
+<nav aria-label="Parts of the site"><ul><li><a href="~/live/index.html"${path.startsWith('live/') ? html` aria-current="true"` : ''}>Ask</a></li>${Object.entries(sections).map(([id, label]) => html`<li><a href="~/${id}/index.html"${section === id ? html` aria-current="true"` : ''}>${label}</a></li>`)}<li><a href="~/api/index.html">API</a></li></ul></nav>
 <form role="search" data-up="${up}"><label for="look">Search</label><input id="look" type="search" autocomplete="off" aria-controls="found"></form>
 <ol id="found" aria-live="polite" hidden></ol>
 </header>

@@ -5,6 +5,7 @@ import { readKnowledge } from '../../knowledge/read/readKnowledge.js';
 import { yearPicture } from '../../picture/yearPicture.js';
 import { stationsIn } from '../wholeCorpus.js';
 import { brokenLinks } from './brokenLinks.js';
+import { liveFiles } from './live/liveFiles.js';
 import { laidOut } from './page.js';
 import { sampleYears } from './sampleYears.js';
 import { searchEntries, searchScript } from './searchFiles.js';
@@ -24,6 +25,7 @@ for (const [id, year] of years) files.set(yearPath(id), yearPicture(year, (text,
 files.set('search.json', searchEntries(pages));
 for (const name of ['site.css', 'icon.svg']) files.set(name, readFileSync(join(import.meta.dirname, name), 'utf8'));
 files.set('search.js', await searchScript());
+for (const [path, text] of await liveFiles(root)) files.set(path, text);
 
 const broken = brokenLinks(files);
 if (broken.length > 0) {

@@ -4,6 +4,7 @@ import type { IssueCode } from '../../knowledge/error.js';
 import { errorPage, errorTexts } from './errorPage.js';
 import { factPage, rulesByFact } from './factPage.js';
 import { indexPages } from './indexPages.js';
+import { livePage } from './live/livePage.js';
 import { markdownPage } from './markdownPage.js';
 import { operationPage } from './operationPage.js';
 import type { Page } from './page.js';
@@ -30,6 +31,7 @@ export const sitePages = async (advisor: Advisor, markdown: ReadonlyMap<string, 
   const cautions = await speciesCautions(knowledge);
   const looking = rulesByFact(knowledge);
   return [
+    livePage,
     ...indexPages(knowledge, written.filter(({ guide }) => guide).map(({ page }) => page), written.filter(({ guide }) => !guide).map(({ page }) => page)),
     ...written.map(({ page }) => page),
     ...Object.values(knowledge.species).map((species) => {

@@ -15,7 +15,7 @@ const pictured = ['acer-buergerianum', 'ficus-microcarpa'];
 const years = await sampleYears(advisor, ({ id }) => pictured.includes(id));
 const markdown = new Map(['docs/guides', 'docs'].flatMap((folder) => readdirSync(`${root}${folder}`).filter((name) => name.endsWith('.md')).map((name): [string, string] => [`${folder}/${name}`, readFileSync(`${root}${folder}/${name}`, 'utf8')])));
 const pages = await sitePages(advisor, markdown, years);
-const files = new Map([...pages.map((page): [string, string] => [page.path, laidOut(page)]), ...pictured.map((id): [string, string] => [yearPath(id), '']), ['site.css', ''], ['icon.svg', ''], ['search.js', '']]);
+const files = new Map([...pages.map((page): [string, string] => [page.path, laidOut(page)]), ...pictured.map((id): [string, string] => [yearPath(id), '']), ['site.css', ''], ['icon.svg', ''], ['search.js', ''], ['live/live.js', ''], ['live/live.css', '']]);
 
 describe('the pages', () => {
   it('are one for each species, rule, fact, operation and error code, and each Markdown page', () => {
