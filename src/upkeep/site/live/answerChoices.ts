@@ -14,7 +14,9 @@ export type Press = (patch: Question) => void;
 const spanText = ({ atLeast, below }: Answer, word: FactWord, knowledge: Knowledge): string => {
   const said = (value: number): string => valueText(value, word, knowledge);
   if (atLeast === undefined) return below === undefined ? 'any' : `below ${said(below)}`;
-  return below === undefined ? `${said(atLeast)} or more` : `${said(atLeast)} to below ${said(below)}`;
+  if (below === undefined) return `${said(atLeast)} or more`;
+  if (word.whole !== true) return `${said(atLeast)} to below ${said(below)}`;
+  return below - atLeast === 1 ? said(atLeast) : `${said(atLeast)} to ${said(below - 1)}`;
 };
 
 /** A number to stand for a span: one that the answer was tried with, else where it begins. */
@@ -29,7 +31,7 @@ export const answerChoices = (fact: string, answers: readonly Answer[], knowledg
   return el('ul', { class: 'choices' }, ...answers.map((answer) => {
     const number = answer.value === undefined && word !== undefined ? numberIn(answer, word) : undefined;
     const value = answer.value ?? number;
-    const says = answer.value !== undefined ? valueText(answer.value, word, knowledge) : word === undefined ? '' : spanText(answer, word, knowledge);
+    const says = answer.value !== undefined ? (word?.type === 'text' ? String(answer.value) : valueText(answer.value, word, knowledge)) : word === undefined ? '' : spanText(answer, word, knowledge);
     const within = [el('span', {}, number === undefined || says === valueText(number, word, knowledge) ? says : `${says} (say ${valueText(number, word, knowledge)})`), verdictMark(answer.verdict)];
     if (word === undefined || !settable(word) || value === undefined) return el('li', {}, el('span', { class: 'said' }, ...within));
     const button = el('button', { type: 'button', 'data-key': `${fact}=${String(value)}` }, ...within);

@@ -54,7 +54,10 @@ export const fieldView = (field: Field, knowledge: Knowledge, told: (path: strin
     fault: (issues) => {
       faults.textContent = issues.map(({ message, help }) => capital([message, help].filter((text) => text !== undefined).join('; '))).join(' ');
       if (issues.length === 0) input.removeAttribute('aria-invalid');
-      else input.setAttribute('aria-invalid', 'true');
+      else {
+        input.setAttribute('aria-invalid', 'true');
+        input.closest('details')?.setAttribute('open', '');
+      }
     },
   };
 };

@@ -128,7 +128,7 @@ const answer = async (): Promise<void> => {
     const open = given.settled ? '' : ` Not settled: from ${given.range.map((each) => verdictWords[each]).join(' to ')}.`;
     say(`box ${given.verdict}`, verdictMark(given.verdict), el('span', { class: 'summary' }, `${given.summary.text}${open}`));
     showAnswer(answerView(given, knowledge, change));
-    document.documentElement.dataset['answered'] = String(at);
+    document.documentElement.dataset['answeredMs'] ??= String(performance.now());
     await showYear(at);
   } catch (cause) {
     if (!(cause instanceof SparebudError)) throw cause;
@@ -193,6 +193,8 @@ const showTree = async (): Promise<void> => {
 };
 
 build();
+/* Where there is room for it, how the work is done stands open. */
+part('how').toggleAttribute('open', matchMedia('(min-width: 64rem)').matches);
 openLink(true);
 addEventListener('hashchange', () => { openLink(false); });
 part('sample-tree').addEventListener('toggle', () => { void showTree(); }, { once: true });
