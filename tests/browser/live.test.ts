@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { source as axe } from 'axe-core';
+import axe from 'axe-core';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { liveFiles } from '../../src/upkeep/site/live/liveFiles.js';
@@ -118,7 +118,7 @@ describe.skipIf(chromiumPath === undefined)('on the live page', () => {
         await page.locator('#sample-tree > summary').click();
         await page.locator('#sample svg').waitFor();
         for (const summary of await page.locator('details:not([open]) > summary').all()) await summary.evaluate('(element) => { element.parentElement.open = true; }');
-        await page.evaluate(axe);
+        await page.evaluate(axe.source);
         const { violations } = (await page.evaluate('axe.run()')) as { readonly violations: readonly { readonly id: string; readonly nodes: readonly { readonly html: string }[] }[] };
         expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`)).toEqual([]);
         expect(await page.evaluate('document.documentElement.scrollWidth - document.documentElement.clientWidth')).toBeLessThanOrEqual(0);
