@@ -1,4 +1,5 @@
 import type { Message } from '../contract/types.generated.js';
+import { longAgo } from '../facts/history.js';
 import type { FactWord, Knowledge, Value } from '../knowledge/knowledge.js';
 
 export type Params = Readonly<Record<string, string | number | boolean>>;
@@ -20,9 +21,6 @@ export const paramsIn = (text: string): readonly string[] => [...text.matchAll(/
 
 /** A word that is one of several values, as a text says it: in plain letters where the wording has no other for it. */
 export const wordFor = (value: string, { wording }: Pick<Knowledge, 'wording'>): string => wording[`value.${value}`] ?? value.replaceAll('-', ' ');
-
-/** Days that stand for never, or for longer than anyone remembers. */
-const longAgo = 36500;
 
 /** A value as a person reads it: shares in per cent, numbers without false exactness. */
 export const shownValue = (value: Value, word: FactWord | undefined, knowledge: Knowledge): string | number | boolean => {

@@ -4,7 +4,8 @@ import { lastRepotted, logEntries, type LogEntry } from './logEntries.js';
 import { trunksOf } from './sitting.js';
 import { loggedStrain } from './strain.js';
 
-const longAgo = 36500;
+/** Days that stand for never, or for longer than anyone remembers. */
+export const longAgo = 36500;
 
 const daysSince = (read: Read, asked: Asked, wanted: (entry: LogEntry) => boolean): FactValue | undefined => {
   const entries = logEntries(asked.proposal).filter(wanted);

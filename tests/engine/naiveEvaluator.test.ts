@@ -6,7 +6,7 @@ import { newFolds, type Residual, specialise } from '../../src/engine/specialise
 import type { FactValue } from '../../src/facts/factValue.js';
 import type { FactWord, Rule, Value } from '../../src/knowledge/knowledge.js';
 import { shipped } from '../shipped.js';
-import { cases } from '../laws/cases.js';
+import { cases, patience } from '../laws/cases.js';
 import { type MayBe, naivelyFires } from './naiveEvaluator.js';
 
 /* Law 6: the engine (specialised, tabled, with kept cells) says what a naive reading of the YAML says. */
@@ -138,7 +138,7 @@ test('on 20,000 random sets of facts the engine and a naive reading of the rules
   /* The comparison is worth something only if rules fire, may fire and do not fire, and most rules do so at least once. */
   for (const count of Object.values(said)) expect(count).toBeGreaterThan(cases(20_000) / 20);
   expect(fired.size).toBeGreaterThan(rules.length / 2);
-}, 600_000);
+}, patience(600_000));
 
 test('an estimate that would settle a rule is not firm where its sure bounds would not', async () => {
   const counting = rules.filter((each) => testsOf(ruleCondition(each)).some((one) => one.fact === 'season.growingDaysLeft'));

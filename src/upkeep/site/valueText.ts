@@ -1,3 +1,4 @@
+import { longAgo } from '../../facts/history.js';
 import type { FactWord, Knowledge } from '../../knowledge/knowledge.js';
 
 const units: Readonly<Record<string, string>> = { C: '°C', share: '%' };
@@ -6,6 +7,7 @@ const units: Readonly<Record<string, string>> = { C: '°C', share: '%' };
 export const valueText = (value: unknown, word: FactWord | undefined, { phases }: Knowledge): string => {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (typeof value !== 'number') return phases[String(value)]?.label ?? String(value).replaceAll('-', ' ');
+  if (word?.unit === 'days' && value >= longAgo) return 'long ago';
   const unit = word?.unit === undefined ? '' : ` ${units[word.unit] ?? word.unit}`;
   return `${word?.unit === 'share' ? Math.round(value * 1e6) / 1e4 : value}${unit}`;
 };

@@ -32,8 +32,9 @@ export const answerChoices = (fact: string, answers: readonly Answer[], knowledg
     const number = answer.value === undefined && word !== undefined ? numberIn(answer, word) : undefined;
     const value = answer.value ?? number;
     const says = answer.value !== undefined ? (word?.type === 'text' ? String(answer.value) : valueText(answer.value, word, knowledge)) : word === undefined ? '' : spanText(answer, word, knowledge);
-    const within = [el('span', {}, number === undefined || says === valueText(number, word, knowledge) ? says : `${says} (say ${valueText(number, word, knowledge)})`), verdictMark(answer.verdict)];
-    if (word === undefined || !settable(word) || value === undefined) return el('li', {}, el('span', { class: 'said' }, ...within));
+    const mayPress = word !== undefined && settable(word) && value !== undefined;
+    const within = [el('span', {}, !mayPress || number === undefined || says === valueText(number, word, knowledge) ? says : `${says} (say ${valueText(number, word, knowledge)})`), verdictMark(answer.verdict)];
+    if (!mayPress) return el('li', {}, el('span', { class: 'said' }, ...within));
     const button = el('button', { type: 'button', 'data-key': `${fact}=${String(value)}` }, ...within);
     button.addEventListener('click', () => { press(patchAt(word.given!, value)); });
     return el('li', {}, button);
