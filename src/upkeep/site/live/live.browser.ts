@@ -140,7 +140,7 @@ const answer = async (): Promise<void> => {
   }
 };
 
-const openLink = (first: boolean): void => {
+const openLink = async (first: boolean): Promise<void> => {
   const fragment = location.hash.slice(1);
   const decoded = decodeLink(fragment);
   if (decoded.kind === 'fault') part('link-fault').textContent = `The link cannot be read: ${decoded.why}. ${first ? 'The question begins empty.' : 'The question stays as it was.'}`;
@@ -149,7 +149,7 @@ const openLink = (first: boolean): void => {
     question = decoded.question;
   }
   if (first && (decoded.kind === 'fault' || fragment === '')) question = { date: today() };
-  void answer();
+  await answer();
 };
 
 const operationField: Field = { path: 'operation.op', label: 'work', meaning: 'what is to be done', type: 'choice' };
@@ -162,11 +162,15 @@ const operationView = (): FieldView => {
   return view;
 };
 
-const build = (): void => {
+/** What may be typed: names by the thousand, which the first answer does not wait for. */
+const suggest = (): void => {
   part('lists').append(
     el('datalist', { id: 'species-names' }, ...speciesNames(knowledge).map(({ name, of }) => el('option', { value: name }, of))),
     el('datalist', { id: 'places' }, ...places.map(({ name, country }) => el('option', { value: `${name}, ${country}` }))),
   );
+};
+
+const build = (): void => {
   const species = fieldView({ path: 'tree.species', label: 'species', meaning: 'a botanical or a common name', type: 'text', list: 'species-names' }, knowledge, told);
   const work = operationView();
   const date = fieldView({ path: 'date', label: 'day', meaning: 'when it is to be done', type: 'date' }, knowledge, told);
@@ -195,6 +199,6 @@ const showTree = async (): Promise<void> => {
 build();
 /* Where there is room for it, how the work is done stands open. */
 part('how').toggleAttribute('open', matchMedia('(min-width: 64rem)').matches);
-openLink(true);
-addEventListener('hashchange', () => { openLink(false); });
+void openLink(true).finally(suggest);
+addEventListener('hashchange', () => { void openLink(false); });
 part('sample-tree').addEventListener('toggle', () => { void showTree(); }, { once: true });
