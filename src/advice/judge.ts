@@ -1,12 +1,12 @@
 import type { Proposal } from '../contract/types.generated.js';
-import type { Buckets } from '../engine/buckets.js';
-import { cutKey, cutsOf } from '../engine/cells.js';
+import { type Cuts, cutKey, cutsOf } from '../engine/cells.js';
 import { evaluate, type Fired } from '../engine/evaluate.js';
 import type { Residual } from '../engine/specialise.js';
 import { sharpened } from '../engine/sharpen.js';
 import { type Judgement, judgementOf } from '../engine/verdict.js';
 import { type DerivedFacts, deriveFacts } from '../facts/deriveFacts.js';
 import type { Asked, Read } from '../facts/asked.js';
+import { toldBySeason } from '../facts/season.js';
 import type { Rule, Value, Verdict } from '../knowledge/knowledge.js';
 import type { Day } from '../season/day.js';
 import type { Prepared } from './prepare.js';
@@ -25,7 +25,8 @@ export interface Judged extends Outcome {
 /** Judges a prepared proposal: with facts that are tried out in the place of those it has, or on another day. */
 export interface Judge extends TryOut {
   readonly on: (day: Day) => Promise<Judged>;
-  /** Another day without its facts: days on which they fall into the same classes share the outcome, so that a year of them is cheap. */
+  /** Other days without their facts: days on which they fall into the same classes share the outcome, so that a year of them is cheap. */
+  readonly verdictsOn: (days: readonly Day[]) => Promise<readonly Outcome[]>;
   readonly verdictOn: (day: Day) => Promise<Outcome>;
   /** What no other day betters: the verdict of the rules that no date can change. */
   readonly atBest: () => Promise<Verdict>;
@@ -89,7 +90,7 @@ export const judgeOf = (prepared: Prepared, rules: readonly Residual<Rule>[], ig
   let outOf: ReadonlyMap<string, ReadonlySet<string>> | undefined;
   const split = new Map<string, Split>();
   const days = new Map<string, Outcome>();
-  let cuts: readonly Buckets[] | undefined;
+  let cuts: readonly Cuts[] | undefined;
   /* Rules that look at nothing that changes keep the answer they gave. */
   const splitBy = async (key: string, changes: (id: string) => boolean): Promise<Split> => {
     standing ??= stand();
@@ -116,18 +117,26 @@ export const judgeOf = (prepared: Prepared, rules: readonly Residual<Rule>[], ig
     return await judged([...fired.values()], facts);
   };
   const byDay = datedIn(prepared.asked.proposal);
-  const verdictOn = async (day: Day): Promise<Outcome> => {
+  const verdictsOn = async (on: readonly Day[]): Promise<readonly Outcome[]> => {
     const { facts: base, changed, moving, still } = await splitBy('day', byDay);
-    cuts ??= cutsOf(moving.map(({ table }) => table!));
-    const { read } = deriveFacts(prepared.on(day), { facts: base, changed });
-    const key = cutKey(cuts, read);
-    let outcome = days.get(key);
-    if (outcome === undefined) {
-      outcome = await outcomeOf([...still, ...(await evaluate(moving, read))], read);
-      days.set(key, outcome);
+    cuts ??= cutsOf(moving.map(({ table }) => table!), changed);
+    const before = { facts: base, changed };
+    const standing = base.read('tree.standing').value as string;
+    const outcomes: Outcome[] = [];
+    for (const day of on) {
+      let facts: DerivedFacts | undefined;
+      const read: Read = (id) => (facts ??= deriveFacts(prepared.on(day), before)).read(id);
+      const season = day === prepared.asked.day ? undefined : prepared.seasonOn(day, standing);
+      const key = cutKey(cuts, season === undefined ? read : (id) => toldBySeason[id]?.(season, prepared.asked) ?? read(id));
+      let outcome = days.get(key);
+      if (outcome === undefined) {
+        outcome = await outcomeOf([...still, ...(await evaluate(moving, read))], read);
+        days.set(key, outcome);
+      }
+      outcomes.push(outcome);
     }
-    return outcome;
+    return outcomes;
   };
   const atBest = async (): Promise<Verdict> => judgementOf((await splitBy('day', byDay)).still).range[0];
-  return Object.assign(judge, { on: async (day: Day) => await changing(await splitBy('day', byDay), prepared.on(day)), verdictOn, atBest });
+  return Object.assign(judge, { on: async (day: Day) => await changing(await splitBy('day', byDay), prepared.on(day)), verdictsOn, verdictOn: async (day: Day) => (await verdictsOn([day]))[0]!, atBest });
 };

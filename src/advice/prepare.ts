@@ -22,6 +22,8 @@ export interface Prepared {
   readonly variant: string;
   /** The same question on another day; a phase that was told stands as a sighting of its own day. */
   readonly on: (day: Day) => Asked;
+  /** The season of another day, for a tree that stands so. */
+  readonly seasonOn: (day: Day, standing: string) => SeasonOn | undefined;
 }
 
 const speciesIssue = (found: Exclude<Found, { kind: 'found' }>, path: string, asked: string): Issue =>
@@ -38,7 +40,7 @@ const speciesOf = (knowledge: Knowledge, asked: string, path: string): { readonl
   return { species: found.species, renamed: found.by === 'renamed' };
 };
 
-export const seasonTraits = (traits: Readonly<Record<string, Trait>>): SeasonTraits => {
+const pickSeasonTraits = (traits: Readonly<Record<string, Trait>>): SeasonTraits => {
   const picked: Record<string, unknown> = { model: traits['season.model']?.is ?? 'deciduous' };
   const take = (name: string, trait: string): void => {
     const value = traits[trait]?.is;
@@ -52,6 +54,15 @@ export const seasonTraits = (traits: Readonly<Record<string, Trait>>): SeasonTra
   take('warmestC', 'rest.warmestC');
   take('flushes', 'growth.flushes');
   return picked as unknown as SeasonTraits;
+};
+
+const pickedOf = new WeakMap<Readonly<Record<string, Trait>>, SeasonTraits>();
+
+/** What the season model needs of a species' traits: the same object each time, since calendars are kept by it. */
+export const seasonTraits = (traits: Readonly<Record<string, Trait>>): SeasonTraits => {
+  const picked = pickedOf.get(traits) ?? pickSeasonTraits(traits);
+  pickedOf.set(traits, picked);
+  return picked;
 };
 
 const sightingsOf = (proposal: Proposal): readonly Sighting[] =>
@@ -99,9 +110,9 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
   const seasonal = seasonTraits(traits);
   const seen = sightingsOf(proposal);
   /* One calendar answers every day; only a phase that is tried out makes another. */
-  const seasonsOf = (sightings: readonly Sighting[]): ((day: Day | undefined) => Asked['season']) => {
+  const seasonsOf = (sightings: readonly Sighting[]): ((day: Day | undefined, ...under: Parameters<Asked['season']>) => SeasonOn | undefined) => {
     const kept = new Map<string, SeasonOfDay>();
-    return (day) => (phase, standing) => {
+    return (day, phase, standing) => {
       if (day === undefined) return phase === undefined ? undefined : seasonFromSighting(phase as Phase, standing as Standing);
       if (phase !== undefined) return places.seasons(climate, seasonal, day, [...sightings, { phase: phase as Phase, day }], standing as Standing)(day);
       const season = kept.get(standing) ?? places.seasons(climate, seasonal, day, sightings, standing as Standing);
@@ -123,7 +134,8 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
       return days === undefined ? undefined : { days, sure: climate.quality !== 'latitude' };
     };
   };
-  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, ...(structure === undefined ? {} : { structure }), season: once(seasonsOf(seen)(day)), winterLowC, grownDays: grownDaysOf(seen), tried: new Map() };
+  const seasonNow = seasonsOf(seen);
+  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, ...(structure === undefined ? {} : { structure }), season: once((phase, standing) => seasonNow(day, phase, standing)), winterLowC, grownDays: grownDaysOf(seen), tried: new Map() };
   const { phase: told, ...tree } = proposal.tree;
   const elsewhen: Proposal = { ...proposal, tree };
   const later = told === undefined || day === undefined ? seen : [...seen, { phase: told, day }];
@@ -131,7 +143,8 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
   const laterGrown = grownDaysOf(later);
   return {
     asked,
-    on: (other) => (other === day ? asked : { ...asked, proposal: elsewhen, day: other, season: laterSeasons(other), grownDays: laterGrown }),
+    on: (other) => (other === day ? asked : { ...asked, proposal: elsewhen, day: other, season: (phase, standing) => laterSeasons(other, phase, standing), grownDays: laterGrown }),
+    seasonOn: (other, standing) => laterSeasons(other, undefined, standing),
     species,
     ...(stock === undefined ? {} : { rootstock: stock }),
     ...(renamed ? { renamedFrom: proposal.tree.species } : {}),

@@ -33,11 +33,8 @@ export const windowsOf = async (judged: Judged, judge: Judge, prepared: Prepared
   if (day === undefined || (judged.verdict === 'allowed' && judged.settled)) return [];
   if (severity(await judge.atBest()) >= severity(judged.verdict)) return [];
   const first = day + 1;
-  const verdicts: Verdict[] = [];
-  for (let ahead = 0; ahead < daysAhead; ahead++) {
-    const { verdict, range } = await judge.verdictOn(first + ahead);
-    verdicts.push(severity(range[1]) < severity(judged.verdict) ? verdict : judged.verdict);
-  }
+  const outcomes = await judge.verdictsOn(Array.from({ length: daysAhead }, (_, ahead) => first + ahead));
+  const verdicts = outcomes.map(({ verdict, range }) => (severity(range[1]) < severity(judged.verdict) ? verdict : judged.verdict));
   const better = runs(verdicts, first).filter((run) => severity(run.verdict) < severity(judged.verdict));
   const standing = proposal.tree.standing ?? 'outdoors';
   return better

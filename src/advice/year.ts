@@ -65,14 +65,12 @@ const loudest = ({ fired }: Outcome): Rule | undefined =>
 
 /** What one piece of work comes to on each day of a year. */
 const strip = async (ready: Ready, from: Day): Promise<readonly YearRun[]> => {
-  const judged: { readonly verdict: Verdict; readonly settled: boolean; readonly rule: Rule | undefined }[] = [];
-  for (let day = from; day < from + days; day++) {
-    const each = await ready.judge.verdictOn(day);
-    judged.push({ verdict: each.verdict, settled: each.settled, rule: loudest(each) });
-  }
-  return runsOf(judged, from, (a, b) => a.verdict === b.verdict && a.settled === b.settled && a.rule === b.rule).map(({ of, ...run }) => ({
-    ...run, verdict: of.verdict, settled: of.settled, ...(of.rule === undefined ? {} : { because: ruleMessage(`${of.rule.id}.title`, of.rule.title) }),
-  }));
+  const outcomes = await ready.judge.verdictsOn(Array.from({ length: days }, (_, i) => from + i));
+  const same = (a: Outcome, b: Outcome): boolean => a === b || (a.verdict === b.verdict && a.settled === b.settled && loudest(a) === loudest(b));
+  return runsOf(outcomes, from, same).map(({ of, ...run }) => {
+    const rule = loudest(of);
+    return { ...run, verdict: of.verdict, settled: of.settled, ...(rule === undefined ? {} : { because: ruleMessage(`${rule.id}.title`, rule.title) }) };
+  });
 };
 
 /** Each operation in its usual ways, or those that are asked for. */

@@ -34,16 +34,29 @@ export const cellKey = (table: Table, read: ReadFact, strict = false): string =>
   return key;
 };
 
-/** The ways in which some tables cut their facts, each once. */
-export const cutsOf = (tables: readonly Table[]): readonly Buckets[] =>
-  [...new Map(tables.flatMap(({ buckets }) => buckets).map((buckets) => [JSON.stringify([buckets.fact, buckets.stands]), buckets])).values()];
+/** A fact and the ways in which some tables cut it. */
+export interface Cuts {
+  readonly fact: string;
+  readonly ways: readonly Buckets[];
+}
 
-/** All that tables with these cuts can tell of the facts, estimates by value and by their sure bounds: facts with the same key get the same answer from each of them. */
-export const cutKey = (cuts: readonly Buckets[], read: ReadFact): string => {
+/** The ways in which some tables cut some of their facts, each once. */
+export const cutsOf = (tables: readonly Table[], facts: ReadonlySet<string>): readonly Cuts[] => {
+  const cuts = new Map<string, Map<string, Buckets>>();
+  for (const buckets of tables.flatMap((table) => table.buckets)) {
+    if (!facts.has(buckets.fact)) continue;
+    const ways = cuts.get(buckets.fact) ?? new Map<string, Buckets>();
+    cuts.set(buckets.fact, ways.set(JSON.stringify(buckets.stands), buckets));
+  }
+  return [...cuts].map(([fact, ways]) => ({ fact, ways: [...ways.values()] }));
+};
+
+/** All that tables with these cuts can tell of the facts, estimates by value and by their sure bounds: where the other facts are the same, the same key gets the same answer from each of them. */
+export const cutKey = (cuts: readonly Cuts[], read: ReadFact): string => {
   let key = '';
-  for (const buckets of cuts) {
-    const fact = read(buckets.fact);
-    key += fact.state === 'estimated' ? `${classOf(buckets, fact, false)}/${classOf(buckets, fact, true)},` : `${classOf(buckets, fact, false)},`;
+  for (const { fact, ways } of cuts) {
+    const value = read(fact);
+    for (const buckets of ways) key += value.state === 'estimated' ? `${classOf(buckets, value, false)}/${classOf(buckets, value, true)},` : `${classOf(buckets, value, false)},`;
   }
   return key;
 };

@@ -1,7 +1,7 @@
 import type { Knowledge, Trait, Value } from '../knowledge/knowledge.js';
-import { askEngine } from './askEngine.js';
+import { type Answer, askEngine } from './askEngine.js';
 import { type Table, tableOf } from './cells.js';
-import { type Condition, type Constant, type Limit, type Test } from './condition.js';
+import { type Condition, type Constant, type Limit, type Test, testsOf } from './condition.js';
 import { type Conditional, ruleCondition } from './ruleCondition.js';
 
 export type Traits = Readonly<Record<string, Trait>>;
@@ -42,55 +42,88 @@ const simplify = (condition: Condition): Condition => {
   return parts.length === 1 ? parts[0]! : { kind: condition.kind, of: parts };
 };
 
-/** Remembers what the engine said of a trait, so that each is asked once for all species that share it. */
+/** What the engine said of a test on a trait; until it has, the promise of it. */
+interface Fold {
+  answer?: Pick<Answer, 'certainly' | 'possibly'>;
+  readonly asked: Promise<void>;
+}
+
+/** Remembers the condition of each rule, and what the engine said of a trait, so that each is asked once for all species that share it. */
 export interface Folds {
-  readonly asked: Map<string, Promise<{ readonly certainly: boolean; readonly possibly: boolean }>>;
+  readonly conditions: WeakMap<Conditional, { readonly whole: Condition; readonly tests: readonly Test[] }>;
+  readonly asked: Map<string, Fold>;
   readonly tables: Map<string, Table>;
 }
 
-export const newFolds = (): Folds => ({ asked: new Map(), tables: new Map() });
+export const newFolds = (): Folds => ({ conditions: new WeakMap(), asked: new Map(), tables: new Map() });
+
+const ask = (condition: Test, values: readonly Value[]): Fold => {
+  const fold: Fold = { asked: askEngine(condition, new Map([[condition.fact, values]])).then((answer) => { fold.answer = answer; }) };
+  return fold;
+};
+
+const conditionIn = ({ conditions }: Folds, rule: Conditional): { readonly whole: Condition; readonly tests: readonly Test[] } => {
+  let kept = conditions.get(rule);
+  if (kept === undefined) {
+    const whole = ruleCondition(rule);
+    kept = { whole, tests: testsOf(whole) };
+    conditions.set(rule, kept);
+  }
+  return kept;
+};
 
 /** One rule for one operation and species: every test on a trait is asked of the engine, the rest is kept as a shared table. Undefined where it can never fire. */
 export const specialise = async <Whole extends Conditional>(rule: Whole, operation: string, traits: Traits, knowledge: Knowledge, folds: Folds): Promise<Residual<Whole> | undefined> => {
   const daysNeeded = knowledge.operations[operation]?.daysNeeded?.days;
-  const disputed = new Set<string>();
+  const { whole, tests } = conditionIn(folds, rule);
 
-  const foldTest = async (test: Test): Promise<Condition> => {
+  /* First all that is not known yet is asked at once; then nothing is left to wait for. */
+  const foldOf = new Map<Test, Fold>();
+  const limitsOfTest = new Map<Test, readonly Value[]>();
+  for (const test of tests) {
+    const limits = limitsOf(test.limit, traits, daysNeeded);
+    limitsOfTest.set(test, limits);
+    if (limits.length === 0 || !test.fact.startsWith('species.')) continue;
+    const values = valuesOf(traits[test.fact.slice('species.'.length)]);
+    if (values.length === 0) continue;
+    const { kind, fact, operator, limit } = test;
+    const key = JSON.stringify([fact, operator, limits, values]);
+    const fold = folds.asked.get(key) ?? ask({ kind, fact, operator, limit, limits }, values);
+    folds.asked.set(key, fold);
+    foldOf.set(test, fold);
+  }
+  const open = [...foldOf.values()].filter(({ answer }) => answer === undefined);
+  if (open.length > 0) await Promise.all(open.map(({ asked }) => asked));
+
+  const disputed = new Set<string>();
+  const foldTest = (test: Test): Condition => {
+    const limits = limitsOfTest.get(test)!;
     /* A condition on a trait that the species lacks does not hold; so what denies it does. */
     const missing: Constant = { kind: 'constant', holds: test.denied === true, test };
-    const limits = limitsOf(test.limit, traits, daysNeeded);
     if (limits.length === 0) return missing;
     const resolved: Test = { ...test, limits };
     if ('trait' in test.limit && limits.length > 1) disputed.add(`species.${test.limit.trait}`);
     if (!test.fact.startsWith('species.')) return resolved;
-    const values = valuesOf(traits[test.fact.slice('species.'.length)]);
-    if (values.length === 0) return missing;
-    const key = JSON.stringify([test.fact, test.operator, limits, values]);
-    let asked = folds.asked.get(key);
-    if (asked === undefined) {
-      const { fact, operator, limit, kind } = test;
-      asked = askEngine({ kind, fact, operator, limit, limits }, new Map([[fact, values]]));
-      folds.asked.set(key, asked);
-    }
-    const { certainly, possibly } = await asked;
-    if (certainly === possibly) return { kind: 'constant', holds: certainly, test: resolved };
+    const answer = foldOf.get(test)?.answer;
+    if (answer === undefined) return missing;
+    if (answer.certainly === answer.possibly) return { kind: 'constant', holds: answer.certainly, test: resolved };
     disputed.add(test.fact);
     return resolved;
   };
-  const fold = async (condition: Condition): Promise<Condition> => {
+  const fold = (condition: Condition): Condition => {
     switch (condition.kind) {
       case 'test':
-        return await foldTest(condition);
+        return foldTest(condition);
       case 'all':
       case 'any':
-        return { kind: condition.kind, of: await Promise.all(condition.of.map(fold)) };
+        return { kind: condition.kind, of: condition.of.map(fold) };
       case 'not':
       case 'constant':
         return condition;
     }
   };
 
-  const folded = await fold(ruleCondition(rule));
+  const folded = fold(whole);
   const left = simplify(folded);
   if (left.kind === 'constant') return left.holds ? { rule, folded, left, disputed: [] } : undefined;
   const key = JSON.stringify(left);

@@ -84,8 +84,6 @@ export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
   const kept = new Map<string, FactValue>();
   const inputs = new Map<string, Set<string>>();
   const open: string[] = [];
-  /* What logged work was turns on the tree, not on the day or on the work that is asked about. */
-  const sameTree = before !== undefined && ![...before.changed].some((id) => !ofWork(asked.knowledge).has(id));
 
   const resolve = (id: string): FactValue => {
     if (id.startsWith('species.') && !asked.tried.has(id)) return traitValue(asked.traits[id.slice('species.'.length)]);
@@ -93,7 +91,7 @@ export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
     if (word === undefined) return unknown();
     const given = asked.tried.get(id) ?? givenValue(asked, word);
     if (given !== undefined) return known(given, 'given');
-    const worked = families[id]?.(before === undefined ? read : readAgain, asked, told, sameTree ? before!.facts.ofLogged : ofLogged);
+    const worked = families[id]?.(before === undefined ? read : readAgain, asked, told, ofLogged);
     if (worked !== undefined) return worked;
     const assume = word.assume?.[asked.operation.id] ?? word.assume?.['default'];
     return assume === undefined ? unknown(word.type === 'boolean' ? [true, false] : word.values) : assumed(assume);
@@ -131,7 +129,11 @@ export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
     return value;
   };
   const logged = new Map<LogEntry, Map<number, { readonly read: Read; readonly looked: Set<string> }>>();
+  /* What logged work was turns on the tree, not on the day or on the work that is asked about: as long as the tree is the same it is not worked out again. */
+  let sameTree: boolean | undefined;
   const ofLogged: OfLogged = (entry, trunkMm) => {
+    sameTree ??= before !== undefined && [...before.changed].every((id) => ofWork(asked.knowledge).has(id));
+    if (sameTree) return before!.facts.ofLogged(entry, trunkMm);
     const here = before === undefined ? read : readAgain;
     const trunks = logged.get(entry) ?? new Map<number, { readonly read: Read; readonly looked: Set<string> }>();
     logged.set(entry, trunks);
@@ -151,6 +153,5 @@ export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
     work.looked.forEach(lookAt);
     return work.read;
   };
-  if (before !== undefined) return { read: readAgain, inputsOf: before.facts.inputsOf, ofLogged: sameTree ? before.facts.ofLogged : ofLogged };
-  return { read, inputsOf: (id) => inputs.get(id) ?? new Set(), ofLogged };
+  return before === undefined ? { read, inputsOf: (id) => inputs.get(id) ?? new Set(), ofLogged } : { read: readAgain, inputsOf: before.facts.inputsOf, ofLogged };
 };

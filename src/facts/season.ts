@@ -1,6 +1,6 @@
 import type { Alert } from '../knowledge/knowledge.js';
-import { isoOf } from '../season/day.js';
-import type { Range } from '../season/standing.js';
+import { type Day, isoOf } from '../season/day.js';
+import type { Range, SeasonOn } from '../season/standing.js';
 import type { Asked, Derive, Read } from './asked.js';
 import { type FactValue, known, unknown } from './factValue.js';
 
@@ -14,46 +14,52 @@ const seasonOf = (read: Read, asked: Asked): ReturnType<Asked['season']> => {
 /** A figure of the season: known from a station, normals or stated frosts; estimated, within bounds that are sure, from latitude alone. */
 export const seasonFigure = (range: Range | undefined): FactValue | undefined => {
   if (range === undefined) return undefined;
-  const bounds = { atLeast: range.atLeast, atMost: range.atMost };
-  if (Number.isNaN(range.value)) return unknown(bounds);
-  if (!range.sure) return { state: 'estimated', value: range.value, among: bounds, from: 'season' };
-  return { ...known(range.value, 'season'), plusMinus: Math.round(Math.max(range.value - range.atLeast, range.atMost - range.value)) };
+  const { value, atLeast, atMost, sure } = range;
+  if (Number.isNaN(value)) return unknown({ atLeast, atMost });
+  return sure ? { state: 'known', value, from: 'season', plusMinus: Math.round(Math.max(value - atLeast, atMost - value)) } : { state: 'estimated', value, among: { atLeast, atMost }, from: 'season' };
 };
 
-const figure = (pick: (season: NonNullable<ReturnType<Asked['season']>>) => Range | undefined): Derive => (read, asked) => {
-  const season = seasonOf(read, asked);
-  return season === undefined ? unknown() : (seasonFigure(pick(season)) ?? unknown());
+/** Whether an alert runs on a day of the year; its months may span the turn of the year. */
+const runs = ({ from, to }: Alert, day: Day): boolean => {
+  const date = isoOf(day).slice(5);
+  return from <= to ? from <= date && date <= to : from <= date || date <= to;
 };
 
-/** Diseases and pests of the species that alerts name for the region told, or may name where only a point on the map is told. */
-const diseasesOf = (alerts: readonly Alert[], read: Read, asked: Asked): FactValue => {
+/** Diseases and pests of the species that alerts name for the region told, or may name where only a point on the map is told: at any time, or on a day. */
+const diseasesOf = (read: Read, asked: Asked, day?: Day): FactValue => {
   const risks = asked.traits['pruning.diseaseRisks']?.is as readonly string[] | undefined;
   const region = read('place.region');
-  const named = (of: (alert: Alert) => boolean): readonly string[] => [...new Set(alerts.filter((alert) => risks?.includes(alert.disease) && of(alert)).map((alert) => alert.disease))].sort();
+  const named = (there: (alert: Alert) => boolean): readonly string[] => {
+    const alerts = asked.knowledge.alerts.filter((alert) => risks?.includes(alert.disease) && there(alert) && (day === undefined || runs(alert, day)));
+    return [...new Set(alerts.map((alert) => alert.disease))].sort();
+  };
   if (region.from === 'given') return known(named((alert) => alert.regions.some((each) => each === region.value || String(region.value).startsWith(`${each}-`))), 'worked-out');
   const { latitude, longitude } = asked.proposal.where ?? {};
   const near = named(({ box }) => box !== undefined && latitude !== undefined && longitude !== undefined && latitude >= box[0] && latitude <= box[1] && longitude >= box[2] && longitude <= box[3]);
   return near.length === 0 ? known([], 'worked-out') : unknown([[], near]);
 };
 
-const frost = (pick: (season: NonNullable<ReturnType<Asked['season']>>) => Range | 'none' | undefined, never: number): Derive => (read, asked) => {
-  const season = seasonOf(read, asked);
-  const days = season === undefined ? undefined : pick(season);
+/** What the season by itself tells of a fact. */
+type TellBySeason = (season: SeasonOn | undefined, asked: Asked) => FactValue;
+
+const figure = (pick: (season: SeasonOn) => Range | undefined): TellBySeason => (season) => seasonFigure(season && pick(season)) ?? unknown();
+
+const frost = (pick: (season: SeasonOn) => Range | 'none' | undefined, never: number): TellBySeason => (season) => {
+  const days = season && pick(season);
   return days === 'none' ? known(never, 'season') : (seasonFigure(days) ?? unknown());
 };
 
-/** Facts of season and place. */
-export const seasonFacts: Readonly<Record<string, Derive>> = {
-  'season.phase': (read, asked) => {
-    read('asked.date');
-    read('place.told');
-    const season = asked.season(undefined, read('tree.standing').value as string);
-    if (season?.phase !== undefined && season.phaseSure) return known(season.phase, season.phaseFrom);
-    if (season?.phase !== undefined) return { state: 'estimated', value: season.phase, ...(season.among === undefined ? {} : { among: season.among }), from: 'season' };
-    const model = asked.traits['season.model']?.is as string | undefined;
-    const among = season?.among ?? Object.values(asked.knowledge.phases).filter((phase) => model === undefined || phase.models.includes(model)).map((phase) => phase.id);
-    return unknown(among);
-  },
+const phase: TellBySeason = (season, { traits, knowledge }) => {
+  if (season?.phase !== undefined && season.phaseSure) return known(season.phase, season.phaseFrom);
+  if (season?.phase !== undefined) return { state: 'estimated', value: season.phase, ...(season.among === undefined ? {} : { among: season.among }), from: 'season' };
+  const model = traits['season.model']?.is as string | undefined;
+  const among = season?.among ?? Object.values(knowledge.phases).filter(({ models }) => model === undefined || models.includes(model)).map(({ id }) => id);
+  return unknown(among);
+};
+
+/** Facts that the season of a day tells by itself, as long as nobody saw another phase on that day. */
+export const toldBySeason: Readonly<Record<string, TellBySeason>> = {
+  'season.phase': phase,
   'season.growingDaysLeft': figure((season) => season.growingDaysLeft),
   'season.rootDaysLeft': figure((season) => season.rootDaysLeft),
   'season.daysToBudSwell': figure((season) => season.daysToBudSwell),
@@ -62,6 +68,18 @@ export const seasonFacts: Readonly<Record<string, Derive>> = {
   'season.nightC': figure((season) => season.nightC),
   'season.coldNightC': figure((season) => season.coldNightC),
   'season.dayC': figure((season) => season.dayC),
+};
+
+const underPhase = (tell: TellBySeason): Derive => (read, asked) => tell(seasonOf(read, asked), asked);
+
+/** Facts of season and place. */
+export const seasonFacts: Readonly<Record<string, Derive>> = {
+  ...Object.fromEntries(Object.entries(toldBySeason).map(([id, tell]) => [id, underPhase(tell)])),
+  'season.phase': (read, asked) => {
+    read('asked.date');
+    read('place.told');
+    return phase(asked.season(undefined, read('tree.standing').value as string), asked);
+  },
   'season.awakeEarly': (read, asked) => {
     const early = seasonOf(read, asked)?.awakeEarly;
     return early === undefined ? undefined : known(early, 'season');
@@ -73,9 +91,8 @@ export const seasonFacts: Readonly<Record<string, Derive>> = {
     return seasonFigure(asked.winterLowC()) ?? unknown();
   },
   'disease.inSeason': (read, asked) => {
-    const date = asked.day === undefined ? undefined : isoOf(asked.day).slice(5);
-    const there = diseasesOf(asked.knowledge.alerts.filter(({ from, to }) => date === undefined || (from <= to ? from <= date && date <= to : from <= date || date <= to)), read, asked);
-    return date === undefined && there.state === 'known' && (there.value as readonly string[]).length > 0 ? unknown([[], there.value as readonly string[]]) : there;
+    const there = diseasesOf(read, asked, asked.day);
+    return asked.day === undefined && there.state === 'known' && (there.value as readonly string[]).length > 0 ? unknown([[], there.value as readonly string[]]) : there;
   },
-  'disease.here': (read, asked) => diseasesOf(asked.knowledge.alerts, read, asked),
+  'disease.here': (read, asked) => diseasesOf(read, asked),
 };

@@ -6,8 +6,18 @@ import { type Issue, SparebudError } from './error.js';
 import type { Knowledge, Value } from './knowledge.js';
 import { schemaIssues } from './schemaIssues.js';
 
+/** The same dates come again and again; past so many that were found real they are forgotten. */
+const mostKept = 4096;
+const real = new Set<string>();
+
 /** Whether an ISO date of any exactness is one of the calendar. */
-const realDate = (iso: string): boolean => isValid(parseISO(iso, { in: utc }));
+const realDate = (iso: string): boolean => {
+  if (real.has(iso)) return true;
+  if (!isValid(parseISO(iso, { in: utc }))) return false;
+  if (real.size >= mostKept) real.clear();
+  real.add(iso);
+  return true;
+};
 
 /** The issue of a date that is in no calendar, or none. */
 export const noSuchDay = (path: string, iso: string): readonly Issue[] =>

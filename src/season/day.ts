@@ -1,13 +1,28 @@
 import { UTCDate, utc } from '@date-fns/utc';
-import { addDays, differenceInCalendarDays, formatISO, isValid, parseISO } from 'date-fns';
+import { addDays, differenceInCalendarDays, formatISO, parseISO } from 'date-fns';
 
 /** A day, as whole days since 1970-01-01 UTC: no clock, no time zone. */
 export type Day = number;
 
 const epoch = new UTCDate(0);
 
+/** The same dates come again and again; past so many they are forgotten, and read anew. */
+const mostKept = 4096;
+const read = new Map<string, Day>();
+
+/** The day number of an ISO date; NaN where no calendar has it. */
+const readDay = (iso: string): Day => {
+  let day = read.get(iso);
+  if (day === undefined) {
+    day = differenceInCalendarDays(parseISO(iso, { in: utc }), epoch, { in: utc });
+    if (read.size >= mostKept) read.clear();
+    read.set(iso, day);
+  }
+  return day;
+};
+
 /** Whether a text is a date of the calendar, YYYY-MM-DD. */
-export const isDate = (iso: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(iso) && isValid(parseISO(iso, { in: utc }));
+export const isDate = (iso: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(iso) && !Number.isNaN(readDay(iso));
 
 /**
  * The day number of an ISO date.
@@ -19,7 +34,7 @@ export const isDate = (iso: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(iso) 
  */
 export const dayOf = (iso: string): Day => {
   if (!isDate(iso)) throw new RangeError(`\`${iso}\` is not a date of the calendar; write YYYY-MM-DD`);
-  return differenceInCalendarDays(parseISO(iso, { in: utc }), epoch, { in: utc });
+  return readDay(iso);
 };
 
 /**

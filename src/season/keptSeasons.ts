@@ -25,6 +25,7 @@ const mostDays = 450;
 export const keptSeasons = (): KeptSeasons => {
   const kept = new Map<string, SeasonOfDay>();
   const numbers = new WeakMap<Climate, number>();
+  const texts = new WeakMap<SeasonTraits, string>();
   let next = 0;
   return (climate, traits, aroundDay, sightings, standing) => {
     let number = numbers.get(climate);
@@ -32,7 +33,9 @@ export const keptSeasons = (): KeptSeasons => {
       number = next++;
       numbers.set(climate, number);
     }
-    const key = `${number}|${standing}|${JSON.stringify(traits)}|${sightings.map((one) => `${one.phase}${one.day}`).sort().join()}`;
+    const text = texts.get(traits) ?? JSON.stringify(traits);
+    texts.set(traits, text);
+    const key = `${number}|${standing}|${text}|${sightings.map((one) => `${one.phase}${one.day}`).sort().join()}`;
     let season = kept.get(key);
     kept.delete(key);
     if (season === undefined) {

@@ -147,7 +147,7 @@ describe('windows of any proposal', () => {
 describe('windows of an invented judge', () => {
   const today = dayOf('2026-01-01');
   const windowsBy = async (judged: Pick<Judged, 'verdict' | 'settled'>, on: (ahead: number) => Pick<Judged, 'verdict' | 'range'>, atBest: Verdict = 'allowed'): Promise<readonly Window[]> =>
-    await windowsOf(judged as Judged, { verdictOn: async (day: number) => on(day - today), atBest: async () => atBest } as unknown as Judge, { asked: { day: today, proposal: { tree: {} }, climate: { plusMinusDays: 12 } }, on: () => ({ season: () => undefined }) } as unknown as Prepared);
+    await windowsOf(judged as Judged, { verdictsOn: async (days: readonly number[]) => days.map((day) => on(day - today)), atBest: async () => atBest } as unknown as Judge, { asked: { day: today, proposal: { tree: {} }, climate: { plusMinusDays: 12 } }, on: () => ({ season: () => undefined }) } as unknown as Prepared);
   const plain = (verdict: Verdict): Pick<Judged, 'verdict' | 'range'> => ({ verdict, range: [verdict, verdict] });
 
   it('are the four that are best and soonest, of however many there are', async () => {
