@@ -3,9 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { plausibleProposal } from '../laws/plausibleProposal.js';
 import { root, shipped, stations } from '../shipped.js';
-
-/* What the process took at its most is told beside its output, by the process itself. */
-const tellMemory = `data:text/javascript,${encodeURIComponent("import { writeSync } from 'node:fs'; process.on('exit', () => { writeSync(3, String(process.resourceUsage().maxRSS)); });")}`;
+import { tellMemory } from './tellMemory.js';
 
 const ask = (input: string, ...flags: readonly string[]) => {
   const { stdout, stderr, status, output } = spawnSync(process.execPath, ['--import', tellMemory, `${root}dist/cli/main.js`, 'ask', '--lines', ...flags], { input, encoding: 'utf8', maxBuffer: 256 * 1024 * 1024, stdio: ['pipe', 'pipe', 'pipe', 'pipe'] });
