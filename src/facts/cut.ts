@@ -74,7 +74,8 @@ const below = (read: Read, asked: Asked): FactValue => {
   const leafless = asked.traits['form.leafHabit']?.is === 'deciduous';
   const wood = asked.operation.parameters.includes('woodAge') ? read('cut.woodAge') : known('old', 'worked-out');
   return workOut([read('cut.foliageLeft').value === undefined ? { ...read('cut.foliageLeft'), value: 'untold' } : read('cut.foliageLeft'), wood.value === undefined ? { ...wood, value: 'untold' } : wood], 'worked-out', (foliage, age): Value => {
-    /* On a tree that sheds its leaves what is green below a cut stands on the buds that are told. */
+    /* On a tree that sheds its leaves what is green below a cut stands on the buds that are told, however few. */
+    if (told !== undefined && leafless && foliage === true) return 'buds';
     if (told !== undefined && told >= 1 && (leafless || foliage === false)) return 'buds';
     if (foliage === true) return 'foliage';
     if (told !== undefined && told >= 1) return 'untold';

@@ -16,6 +16,7 @@ describe('what is left below a cut', () => {
     ['buds that were counted are buds', broadleaf, { foliageLeft: false, budsLeft: 2 }, 'buds'],
     ['of buds that were counted on an evergreen, green may yet stand beside them', conifer, { budsLeft: 1 }, ['buds', 'foliage']],
     ['buds that were counted on a tree that sheds its leaves carry what is green', broadleaf, { budsLeft: 1, foliageLeft: true }, 'buds'],
+    ['where none was counted beside green, it still stands on buds', broadleaf, { budsLeft: 0, foliageLeft: true }, 'buds'],
     ['no green and no buds is bare', broadleaf, { foliageLeft: false, budsLeft: 0 }, 'bare'],
     ['no green on old wood is bare', conifer, { foliageLeft: false, woodAge: 'old' }, 'bare'],
     ['no green on last year’s wood is buds', broadleaf, { foliageLeft: false, woodAge: 'last-year' }, 'buds'],

@@ -61,3 +61,11 @@ test.each(told.map((each): [string, Told] => [`${each.word.id} made worse never 
     { numRuns: cases(each.under === 'tree' ? 400 : 150) },
   );
 }, patience(600_000));
+
+/* Found by the long run: of two buds that were told beside green, the fewer came out safer. */
+test('a beech cut back above green with no bud counted is judged no better than with one', async () => {
+  const cut = (budsLeft: number): Proposal => ({ tree: { species: 'fagus-crenata' }, operation: { op: 'cut-back', foliageLeft: true, budsLeft }, date: '2024-05-21', where: { place: 'camp-crook-sd' } });
+  const [none, one] = [await judge(cut(0)), await judge(cut(1))];
+  expect(one.verdict).toBe('risky');
+  expect(severity(none.verdict)).toBeGreaterThanOrEqual(severity(one.verdict));
+});
