@@ -12,7 +12,7 @@ export interface Answer {
 }
 
 /** The grid on which the edge between two verdicts is looked for. */
-const grid: Readonly<Record<string, number>> = { share: 0.01, mm: 0.5, C: 0.5, days: 1, weeks: 1, years: 1 };
+const grid: Readonly<Record<string, number>> = { share: 0.01, mm: 0.5, '°C': 0.5, days: 1, weeks: 1, years: 1 };
 
 const same = (a: Answer, b: Answer): boolean => a.verdict === b.verdict && a.range[0] === b.range[0] && a.range[1] === b.range[1];
 

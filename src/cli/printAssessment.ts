@@ -16,7 +16,7 @@ const sourcesText = (sources: Assessment['findings'][number]['sources']): string
   }).join('; ');
 
 /** What a bare number would leave open. */
-const unitOf = (word: FactWord | undefined): string => (word?.unit === 'mm' ? ' mm' : word?.unit === 'C' ? ' °C' : '');
+const unitOf = (word: FactWord | undefined): string => (word?.unit === 'mm' || word?.unit === '°C' ? ` ${word.unit}` : '');
 
 const answerText = (answer: { readonly value?: unknown; readonly below?: number; readonly atLeast?: number; readonly verdict: Verdict }, fact: string, knowledge: Knowledge): string => {
   const word = knowledge.facts[fact];

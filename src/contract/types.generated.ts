@@ -397,7 +397,7 @@ exposeFlare?: boolean
  */
 placement?: ("outdoors-exposed" | "outdoors-sheltered" | "cold-frame" | "cool-room" | "heated-room")
 /**
- * warmest that the winter berth gets (C)
+ * warmest that the winter berth gets (°C)
  */
 highestC?: number
 /**
@@ -405,11 +405,11 @@ highestC?: number
  */
 to?: ("cool-room" | "greenhouse" | "heated-room")
 /**
- * how warm even the cold hours of the winter stay are (C)
+ * how warm even the cold hours of the winter stay are (°C)
  */
 lowestC?: number
 /**
- * coldest night expected in the days after the move (C)
+ * coldest night expected in the days after the move (°C)
  */
 coldestNightC?: number
 /**

@@ -24,13 +24,12 @@ const imperial: Readonly<Record<string, Imperial>> = {
   cm: { unit: 'in', of: (cm) => inches(cm / 2.54) },
   m: { unit: 'ft', of: (m) => String(Math.round(m / 0.3048)) },
   km: { unit: 'mi', of: (km) => String(Math.round(km / 1.609344)) },
-  C: { unit: 'F', of: (celsius) => String(Math.round(celsius * 1.8 + 32)) },
   '°C': { unit: '°F', of: (celsius) => String(Math.round(celsius * 1.8 + 32)) },
   'degree-days': { unit: 'degree-days F', of: (celsius) => String(Math.round(celsius * 1.8)) },
 };
 
 /* A number, or several that share one unit: `3 to 12 mm`, `120, 250, 400 mm`. A digit of a date or an id begins none; a colour may stand before. */
-const measured = /(?<=^|[^\w.-]|\x1B\[\d+m)(-?\d+(?:\.\d+)?)((?:(?:, ?|–| to | or | and )-?\d+(?:\.\d+)?)*) (degree-days|mm|cm|km|m|°C|C)(?![\w-])/g;
+const measured = /(?<=^|[^\w.-]|\x1B\[\d+m)(-?\d+(?:\.\d+)?)((?:(?:, ?|–| to | or | and )-?\d+(?:\.\d+)?)*) (degree-days|mm|cm|km|m|°C)(?![\w-])/g;
 
 /* Both ends of a range may come to the same. */
 const once = (numbers: string): string => numbers.replace(/^(\S+(?: 1\/16)?)(?:–| to )\1$/, '$1');
@@ -44,4 +43,4 @@ export const inUnits = (text: string, units: Units): string =>
         const { unit: its, of } = imperial[unit]!;
         return `${once(`${first}${more}`.replace(/-?\d+(\.\d+)?/g, (number) => of(Number(number))))} ${its}`;
       })
-      .replace(/\bin mm\b/g, 'in inches').replace(/\bdegrees C\b/g, 'degrees F');
+      .replace(/\bin mm\b/g, 'in inches').replace(/\bin °C/g, 'in °F');

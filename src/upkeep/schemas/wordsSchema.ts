@@ -22,7 +22,7 @@ const factSchema = closed(
     type: oneOf(['choice', 'number', 'boolean', 'list', 'range', 'text', 'records']),
     values: { ...listOf(text(), 1), uniqueItems: true },
     of: text('a list of the values of this other fact'),
-    unit: oneOf(['days', 'weeks', 'years', 'mm', 'C', 'share', 'degree-days']),
+    unit: oneOf(['days', 'weeks', 'years', 'mm', '°C', 'share', 'degree-days']),
     bounds: pair,
     whole: { type: 'boolean' },
     label: text('a short name for it'),

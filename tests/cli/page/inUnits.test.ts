@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { inUnits } from '../../../src/cli/page/inUnits.js';
+import { german } from '../../german.js';
 import { shipped } from '../../shipped.js';
 
 const imperial = (text: string): string => inUnits(text, 'imperial');
-const metric = /(?<![\w-])(mm|cm|km|°C|C)(?![\w-])|\d m\b/;
+const metric = /(?<![\w-])(mm|cm|km|°C)(?![\w-])|\d m\b/;
 
 /* 1 in = 25.4 mm, 1 ft = 0.3048 m, 1 mi = 1.609344 km, F = 1.8 C + 32: exact by definition (NIST SP 811, appendix B, from memory). */
 test.each([
@@ -19,13 +20,14 @@ test.each([
   ['3–12 mm', '1/8–1/2 in'],
   ['450 mm tall, 40 mm across', '17.7 in tall, 1.6 in across'],
   ['for each 2.5 cm of trunk', 'for each 1 in of trunk'],
-  ['soil colder than 6 C', 'soil colder than 43 F'],
+  ['soil colder than 6 °C', 'soil colder than 43 °F'],
   ['nights near -8.5 °C are', 'nights near 17 °F are'],
-  ['Roots die near -9 C; -17.8 C is expected.', 'Roots die near 16 F; 0 F is expected.'],
+  ['Roots die near -9 °C; -17.8 °C is expected.', 'Roots die near 16 °F; 0 °F is expected.'],
   ['Koeln (Cologne), 42 km away; dates within about 10 days', 'Koeln (Cologne), 26 mi away; dates within about 10 days'],
   ['1500 m', '4921 ft'],
   ['120 degree-days', '216 degree-days F'],
   ['How thick is it, in mm?', 'How thick is it, in inches?'],
+  ['How cold is the night, in °C?', 'How cold is the night, in °F?'],
   ['\u001B[2m12 mm wide\u001B[22m', '\u001B[2m1/2 in wide\u001B[22m'],
 ])('`%s` reads `%s`', (written, read) => {
   expect(imperial(written)).toBe(read);
@@ -50,6 +52,12 @@ describe('every text that a person is shown', () => {
     const left = texts.filter(([id, text]) => id !== 'tree.gaps' && metric.test(imperial(text)));
     expect(left).toEqual([]);
     expect(texts.filter(([, text]) => metric.test(text)).length).toBeGreaterThan(60);
+  });
+
+  it('writes temperatures one way, in either language', () => {
+    const written = [...texts, ...Object.entries(german)].filter(([, text]) => /°C/.test(text));
+    expect(written.length).toBeGreaterThan(40);
+    expect([...texts, ...Object.entries(german)].filter(([, text]) => /(?:\d|\}|Grad|degrees) C\b/.test(text))).toEqual([]);
   });
 });
 

@@ -37,7 +37,7 @@ export const fieldView = (field: Field, knowledge: Knowledge, told: (path: strin
   const word = field.unit === undefined ? {} : { unit: field.unit };
   const percent = field.unit === 'share' ? 100 : 1;
   const input = field.type === 'choice' || field.type === 'boolean' ? selectOf(field, id, word, knowledge) : inputOf(field, id);
-  const unit = field.unit === undefined ? '' : `, ${field.unit === 'share' ? '%' : field.unit === 'C' ? '°C' : field.unit}`;
+  const unit = field.unit === undefined ? '' : `, ${field.unit === 'share' ? '%' : field.unit}`;
   const taken = field.assumed === undefined ? '' : `Taken if not told: ${valueText(field.assumed, word as never, knowledge)}. `;
   const faults = el('p', { id: `${id}-fault`, class: 'fault' });
   input.addEventListener('change', () => {
