@@ -1,8 +1,8 @@
 type Members = Readonly<Record<string, unknown>>;
 
-/** A text with its parameters filled in, as this repository promises it: the first letter large after a full stop, a colon, a question or an exclamation. */
+/** A text with its parameters filled in, as this repository promises it: no brackets around a number that is not known, and the first letter large after a full stop, a colon, a question or an exclamation. */
 const filled = (text: string, params: Members): string =>
-  text.split(/(\{[^}]+\})/).reduce((said, piece) => {
+  text.split(/( \([^)]*\))/).filter((piece) => !(piece.startsWith(' (') && Object.entries(params).some(([name, value]) => value === '…' && piece.includes(`{${name}}`)))).join('').split(/(\{[^}]+\})/).reduce((said, piece) => {
     if (!/^\{[^}]+\}$/.test(piece)) return said + piece;
     const value = String(params[piece.slice(1, -1)]);
     return said + (/[.:?!] $/.test(said) ? value.slice(0, 1).toUpperCase() + value.slice(1) : value);

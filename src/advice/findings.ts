@@ -5,7 +5,7 @@ import { judgementOf, severity } from '../engine/verdict.js';
 import type { Read } from '../facts/asked.js';
 import type { Knowledge, Rule, SourceWord, Species } from '../knowledge/knowledge.js';
 import type { Judged } from './judge.js';
-import { paramsIn, ruleMessage, shownValue } from './message.js';
+import { notKnown, paramsIn, ruleMessage, shownValue } from './message.js';
 
 type Finding = Assessment['findings'][number];
 type Strength = Finding['strength'];
@@ -43,7 +43,7 @@ const findingOf = (fired: Fired<Rule>, read: Read, knowledge: Knowledge, species
   const params: Record<string, string | number | boolean> = {};
   for (const name of paramsIn(`${rule.title} ${rule.because}`)) {
     const fact = name === 'species.name' ? undefined : read(name);
-    params[name] = name === 'species.name' ? speciesLabel(species, knowledge) : fact?.value === undefined ? '…' : (knowledge.phases[String(fact.value)]?.being ?? shownValue(fact.value, knowledge.facts[name], knowledge));
+    params[name] = name === 'species.name' ? speciesLabel(species, knowledge) : fact?.value === undefined ? notKnown : (knowledge.phases[String(fact.value)]?.being ?? shownValue(fact.value, knowledge.facts[name], knowledge));
   }
   const sources = rule.sources.map((id) => knowledge.sources[id]).filter((source) => source !== undefined);
   const grounds = groundsOf(fired).map(({ fact, limit, trait = fact.replace(/^species\./, '') }): Finding['facts'][number] => {

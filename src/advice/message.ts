@@ -4,20 +4,25 @@ import type { FactWord, Knowledge, Value } from '../knowledge/knowledge.js';
 
 export type Params = Readonly<Record<string, string | number | boolean>>;
 
-const fill = (text: string, params: Params): string =>
-  text.replace(/(^|[.:?!] )?\{([^}]+)\}/g, (_, before: string | undefined, name: string) => {
-    const value = String(params[name] ?? '…');
-    return before === undefined ? value : before + value.charAt(0).toUpperCase() + value.slice(1);
-  });
+/** Stands for a number that is not known. */
+export const notKnown = '…';
+
+/** The names of the parameters that a text takes. */
+export const paramsIn = (text: string): readonly string[] => [...text.matchAll(/\{([^}]+)\}/g)].map((match) => match[1]!);
+
+/** A text with its parameters put in. What stands in brackets with a number that is not known is left out. */
+const fill = (text: string, params: Params): string => {
+  const shown = (name: string): string => String(params[name] ?? notKnown);
+  return text
+    .replace(/ \([^()]*\)/g, (aside) => (paramsIn(aside).some((name) => shown(name) === notKnown) ? '' : aside))
+    .replace(/(^|[.:?!] )?\{([^}]+)\}/g, (_, before: string | undefined, name: string) => (before === undefined ? shown(name) : before + shown(name).charAt(0).toUpperCase() + shown(name).slice(1)));
+};
 
 /** A message whose text stands in a rule. */
 export const ruleMessage = (id: string, text: string, params: Params = {}): Message => ({ id, params: { ...params }, text: fill(text, params) });
 
 /** A message of the wording, with its parameters filled in. */
 export const message = (knowledge: Knowledge, id: string, params?: Params): Message => ruleMessage(id, knowledge.wording[id] ?? id, params);
-
-/** The names of the parameters that a text takes. */
-export const paramsIn = (text: string): readonly string[] => [...text.matchAll(/\{([^}]+)\}/g)].map((match) => match[1]!);
 
 /** A word that is one of several values, as a text says it: in plain letters where the wording has no other for it. */
 export const wordFor = (value: string, { wording }: Pick<Knowledge, 'wording'>): string => wording[`value.${value}`] ?? value.replaceAll('-', ' ');

@@ -13,7 +13,7 @@ species.form.leafHabit: { type: choice, values: [deciduous, semi-evergreen, ever
 species.budding.bareWood: { type: choice, values: [good, fair, poor, none], worse: high, meaning: how bare wood buds }
 species.roots.maxRemoved: { type: number, unit: share, bounds: [0, 1], meaning: roots it bears to lose }
 species.roots.phases: { type: list, of: season.phase, meaning: when roots are worked }
-species.growth.minNightC: { type: number, unit: C, bounds: [-10, 25], optional: true, meaning: coldest night it grows in }
+species.growth.minNightC: { type: number, unit: °C, bounds: [-10, 25], optional: true, meaning: coldest night it grows in }
 `,
   'shared/operations.yaml': `repot:
   label: repot

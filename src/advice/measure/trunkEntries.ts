@@ -7,6 +7,7 @@ import { sacrificeWorth, sectionGained, yearsToHalf } from '../../structure/thic
 import type { Structure } from '../../structure/tree.js';
 import { diameterAt } from '../../structure/trunkAt.js';
 import { woundedGirthAt } from '../../structure/woundedGirth.js';
+import { notKnown } from '../message.js';
 import { type Entry, entryOf, mm, percent, saying } from './entry.js';
 
 const years = 3;
@@ -32,7 +33,7 @@ const sacrifices = (structure: Structure, { trunk }: Proposal['tree'], knowledge
     if (diameterMm === undefined || foliageShare === undefined || hereMm === undefined) return [];
     const { gainMm } = sacrificeWorth(hereMm, section, foliageShare.value, years);
     const left = yearsToHalf(diameterMm.value, hereMm, gained, gained);
-    return [saying(knowledge, [id], 'sacrifice', [Math.round(gainMm * 10) / 10, ...(left === undefined ? [] : [Math.round(left * 10) / 10])], { branch: id, years, gain: mm(gainMm), left: left === undefined ? '…' : mm(left) })];
+    return [saying(knowledge, [id], 'sacrifice', [Math.round(gainMm * 10) / 10, ...(left === undefined ? [] : [Math.round(left * 10) / 10])], { branch: id, years, gain: mm(gainMm), left: left === undefined ? notKnown : mm(left) })];
   });
 };
 

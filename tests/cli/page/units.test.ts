@@ -13,7 +13,7 @@ const questions: readonly (readonly [string, RegExp, readonly string[]])[] = [
   ['keepers', /in wide|in apart/, ['keepers', 'docs/demo/keepers-pine.yaml', '--date', '2027-03-01']],
   ['plan', /./, ['plan', 'docs/demo/plan-shrub.yaml']],
   ['due', /./, ['due', 'docs/demo/collection.yaml', '--date', '2027-05-20']],
-  ['species', /\d+ F\n/, ['species', 'trident maple']],
+  ['species', /\d+ °F\n/, ['species', 'trident maple']],
   ['rule', /for each 1 in of trunk/, ['rule', 'roots/collected-again']],
   ['places', / 152 mi away/, ['places', '--near=51.1,3.7']],
 ];
