@@ -3,9 +3,10 @@ import type { Fired } from '../engine/evaluate.js';
 import { groundsOf } from '../engine/explain.js';
 import { judgementOf, severity } from '../engine/verdict.js';
 import type { Read } from '../facts/asked.js';
-import type { Knowledge, Rule, SourceWord, Species } from '../knowledge/knowledge.js';
+import type { FactValue } from '../facts/factValue.js';
+import type { Knowledge, Rule, SourceWord, Species, Value } from '../knowledge/knowledge.js';
 import type { Judged } from './judge.js';
-import { notKnown, paramsIn, ruleMessage, shownValue } from './message.js';
+import { message, notKnown, paramsIn, ruleMessage, shownValue } from './message.js';
 
 type Finding = Assessment['findings'][number];
 type Strength = Finding['strength'];
@@ -37,13 +38,19 @@ const packOf = (trait: string, { traits }: Species): { readonly pack?: string } 
   return pack === undefined ? {} : { pack };
 };
 
+/** A fact as the text of a rule says it: of a trait on which sources disagree each value. */
+const inText = (name: string, { value, among }: FactValue, knowledge: Knowledge): string | number | boolean => {
+  const shown = (each: Value): string | number | boolean => knowledge.phases[String(each)]?.being ?? shownValue(each, knowledge.facts[name], knowledge);
+  if (value !== undefined) return shown(value);
+  return name.startsWith('species.') && Array.isArray(among) ? (among as readonly Value[]).map(shown).reduce((one, other) => message(knowledge, 'either', { one, other }).text) : notKnown;
+};
+
 const findingOf = (fired: Fired<Rule>, read: Read, knowledge: Knowledge, species: Species): Finding => {
   const { residual, fires, firm } = fired;
   const { rule } = residual;
   const params: Record<string, string | number | boolean> = {};
   for (const name of paramsIn(`${rule.title} ${rule.because}`)) {
-    const fact = name === 'species.name' ? undefined : read(name);
-    params[name] = name === 'species.name' ? speciesLabel(species, knowledge) : fact?.value === undefined ? notKnown : (knowledge.phases[String(fact.value)]?.being ?? shownValue(fact.value, knowledge.facts[name], knowledge));
+    params[name] = name === 'species.name' ? speciesLabel(species, knowledge) : inText(name, read(name), knowledge);
   }
   const sources = rule.sources.map((id) => knowledge.sources[id]).filter((source) => source !== undefined);
   const grounds = groundsOf(fired).map(({ fact, limit, trait = fact.replace(/^species\./, '') }): Finding['facts'][number] => {

@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { createAdvisor } from '../../src/advisor.js';
+import { extendKnowledge } from '../../src/knowledge/packs/extendKnowledge.js';
 import { paramsIn, ruleMessage } from '../../src/advice/message.js';
 import { german } from '../german.js';
 import { advisor, shipped } from '../shipped.js';
@@ -19,6 +21,14 @@ describe('a number that is not known', () => {
 
   test.each(Object.values(shipped.rules).filter(({ because }) => paramsIn(because).some((name) => !taken(name))).map(({ id, because }) => [id, because] as const))('leaves no gap in the reason of %s, in either language', (id, because) => {
     for (const text of [because, german[`${id}.because`]!]) expect(saying(text, Object.fromEntries(paramsIn(text).filter(taken).map((name) => [name, 1])))).not.toContain('…');
+  });
+
+  test('is said as each of its values where sources disagree on a trait', async () => {
+    const disputed = extendKnowledge(shipped, { schema: 'pack/1', namespace: 'club', version: '1', sources: {}, overrides: { traits: { 'acer-palmatum': { 'propagation.coldWeeks': { either: [10, 14], sources: ['common-practice', 'from-memory'] } } } } });
+    for (const [wording, said] of [[{}, '10 or 14 weeks'], [german, '10 oder 14 Wochen']] as const) {
+      const { findings } = await createAdvisor(disputed, { wording }).assess({ tree: { species: 'acer-palmatum' }, operation: { op: 'sow', coldWeeks: 1, warmWeeks: 0 } });
+      expect(findings.find(({ rule }) => rule === 'sow/cold-missing')?.because.text).toContain(said);
+    }
   });
 
   test('leaves no gap where no place, no day and no size is told', async () => {
