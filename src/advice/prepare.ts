@@ -1,5 +1,5 @@
 import type { Proposal } from '../contract/types.generated.js';
-import type { Asked } from '../facts/asked.js';
+import type { Asked, Built } from '../facts/asked.js';
 import { type Issue, SparebudError } from '../knowledge/error.js';
 import { findSpecies, type Found } from '../knowledge/findSpecies.js';
 import type { Knowledge, Species, Trait, Value } from '../knowledge/knowledge.js';
@@ -9,7 +9,6 @@ import type { Where } from '../season/climateShape.js';
 import { type Day, dayOf } from '../season/day.js';
 import { type Range, type SeasonOn, seasonFromSighting } from '../season/standing.js';
 import type { KeptSeasons, SeasonOfDay } from '../season/keptSeasons.js';
-import { structureAsked } from '../facts/structureAsked.js';
 import type { Station } from '../season/station.js';
 
 /** A proposal made ready to be judged: its species found, its traits put together, its season at hand. */
@@ -91,9 +90,10 @@ const once = (season: Asked['season']): Asked['season'] => {
 /**
  * Makes a checked proposal ready.
  *
- * @throws SparebudError where a species or place is unknown or ambiguous
+ * @param builtOf how a told structure is read
+ * @throws SparebudError where a species or place is unknown or ambiguous, or a structure cannot be
  */
-export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places): Prepared => {
+export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places, builtOf?: (proposal: Proposal) => Built): Prepared => {
   const { species, renamed } = speciesOf(knowledge, proposal.tree.species, 'tree.species');
   const stock = proposal.tree.rootstock === undefined ? undefined : speciesOf(knowledge, proposal.tree.rootstock, 'tree.rootstock').species;
   const own = (proposal.tree.traits ?? {}) as Readonly<Record<string, Value>>;
@@ -121,7 +121,7 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
     };
   };
   const operation = knowledge.operations[proposal.operation.op]!;
-  const structure = structureAsked(proposal);
+  const built = builtOf?.(proposal);
   const day = proposal.date === undefined ? undefined : dayOf(proposal.date);
   const winterLowC = (): Range | undefined => places.seasons(climate, seasonal, day ?? anyDay, seen, 'outdoors')(day ?? anyDay).winterLowC;
   const grownDaysOf = (sightings: readonly Sighting[]): Asked['grownDays'] => {
@@ -135,7 +135,7 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
     };
   };
   const seasonNow = seasonsOf(seen);
-  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, ...(structure === undefined ? {} : { structure }), season: once((phase, standing) => seasonNow(day, phase, standing)), winterLowC, grownDays: grownDaysOf(seen), tried: new Map() };
+  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, ...(built === undefined ? {} : { built }), season: once((phase, standing) => seasonNow(day, phase, standing)), winterLowC, grownDays: grownDaysOf(seen), tried: new Map() };
   const { phase: told, ...tree } = proposal.tree;
   const elsewhen: Proposal = { ...proposal, tree };
   const later = told === undefined || day === undefined ? seen : [...seen, { phase: told, day }];

@@ -3,7 +3,7 @@ import type { Proposal } from '../contract/types.generated.js';
 import type { Climate } from '../season/climate.js';
 import type { Day } from '../season/day.js';
 import type { Range, SeasonOn } from '../season/standing.js';
-import type { Structure } from '../structure/tree.js';
+import type { Branch, Structure } from '../structure/tree.js';
 import type { FactValue } from './factValue.js';
 import type { LogEntry } from './logEntries.js';
 
@@ -16,8 +16,8 @@ export interface Asked {
   readonly traits: Readonly<Record<string, Trait>>;
   readonly day?: Day;
   readonly climate: Climate;
-  /** The tree as it is built, where its owner told it. */
-  readonly structure?: Structure;
+  /** Where its owner told the structure. */
+  readonly built?: Built;
   /** The season by a model or a sighting; a phase that is tried out takes the place of the one that is told. */
   readonly season: (phase: string | undefined, standing: string) => SeasonOn | undefined;
   /** Usual lowest of a year at the place, whatever the day. */
@@ -26,6 +26,16 @@ export interface Asked {
   readonly grownDays: (from: Day, to: Day, standing: string) => { readonly days: number; readonly sure: boolean } | undefined;
   /** Facts that are tried out: what if this were so? */
   readonly tried: ReadonlyMap<string, Value>;
+}
+
+/** A tree as its owner told that it is built, and what facts are worked out of that: loaded only where it is told. */
+export interface Built {
+  readonly structure: Structure;
+  /** These are tried before the others of their names. */
+  readonly facts: Readonly<Record<string, Derive>>;
+  readonly bearsMm: (asked: Asked) => FactValue | undefined;
+  readonly branchNamed: (asked: Asked, name: unknown) => Branch | undefined;
+  readonly goesWithBearer: (branch: Branch, entries: readonly LogEntry[], asked: Asked) => boolean;
 }
 
 export type Read = (id: string) => FactValue;

@@ -1,28 +1,11 @@
 import type { Value } from '../knowledge/knowledge.js';
-import type { Measure } from '../structure/measure.js';
-import { diameterAt } from '../structure/trunkAt.js';
-import { type GirthWound, woundedGirthAt } from '../structure/woundedGirth.js';
 import { healingRate } from './healing.js';
 import type { Asked, Derive, Read } from './asked.js';
-import { branchAsked } from './branchAsked.js';
-import { chopHeightMm, foliageAbove, greenBelow, newLeader } from './chop.js';
 import { type FactValue, known, unknown } from './factValue.js';
-import { takenToo } from './goneInSitting.js';
-import { measured } from './measured.js';
 import { workedNumber } from './workedNumber.js';
 import { workOut } from './workOut.js';
 
 const round = (value: number): number => Math.round(value * 1000) / 1000;
-
-/** A cut that leaves nodes is made somewhere along the branch, where it is thinner than at its joint. */
-const alongBranch = ({ operation }: Asked): boolean => operation.parameters.includes('nodesLeft');
-
-/** A size of the branch that the work is on, or that is to lead after a chop; along the branch it is at most what it is at the joint. */
-const ofBranchAsked = (asked: Asked, size: 'diameterMm' | 'aspectRatio'): FactValue | undefined => {
-  const told: Measure | undefined = (asked.operation.id === 'trunk-chop' ? newLeader(asked) : branchAsked(asked))?.[size];
-  if (told === undefined) return undefined;
-  return alongBranch(asked) ? unknown({ atLeast: 0, atMost: round(told.atMost) }) : measured(told);
-};
 
 /** Shoots of the last two seasons are seldom thicker than a twig: an estimate that any size may yet belie. */
 const twig = (read: Read, asked: Asked): FactValue | undefined => {
@@ -30,42 +13,11 @@ const twig = (read: Read, asked: Asked): FactValue | undefined => {
   return { state: 'estimated', value: asked.knowledge.growing.twigMm, among: { atLeast: 0.1, atMost: 2000 }, from: 'estimated' };
 };
 
-/** Diameter of what is cut into: the trunk just above the joint, or the branch that bears it; the trunk above the roots where nothing tells more. */
-const bearsMm = (read: Read, asked: Asked): FactValue => {
-  const branch = branchAsked(asked);
-  const { structure } = asked;
-  if (structure !== undefined && branch !== undefined && !branch.onTrunk) {
-    const bearer = structure.branches.find(({ id }) => id === branch.from)?.diameterMm;
-    return bearer === undefined ? unknown() : measured(bearer);
-  }
-  const heightMm = asked.operation.id === 'trunk-chop' ? chopHeightMm(asked) : (branch?.heightMm ?? asked.proposal.operation.heightMm);
-  const trunk = structure?.trunks.find(({ id }) => id === (branch?.trunkId ?? structure.trunks[0]!.id));
-  const here = trunk === undefined || heightMm === undefined ? undefined : diameterAt(trunk, heightMm);
-  return here === undefined ? read('tree.trunkDiameterMm') : measured(here);
-};
+/** Diameter of what is cut into, where the structure tells it; else that of the trunk above the roots. */
+const bearsMm = (read: Read, asked: Asked): FactValue => asked.built?.bearsMm(asked) ?? read('tree.trunkDiameterMm');
 
 const ratioOf = (branch: FactValue, trunk: FactValue): FactValue | undefined =>
   branch.value === undefined || trunk.value === undefined ? undefined : workedNumber([branch, trunk], (a, b) => Math.min(2, a / Math.max(b, 0.1)));
-
-/** The girth wounded at the level of a told branch: by this cut, the others of the sitting and old wounds that are still open, where arcs overlap counted once. */
-const girthAtLevel = (read: Read, asked: Asked): FactValue | undefined => {
-  const [branch, width] = [branchAsked(asked), read('wound.widthMm')];
-  const { structure } = asked;
-  if (structure === undefined || branch?.onTrunk !== true || width.value === undefined) return undefined;
-  const trunk = structure.trunks.find(({ id }) => id === branch.trunkId)!;
-  const trunkMm = diameterAt(trunk, branch.heightMm);
-  if (trunkMm === undefined || trunkMm.value === 0) return undefined;
-  const side = ({ azimuthDeg }: { readonly azimuthDeg?: number }): { readonly azimuthDeg?: number } => (azimuthDeg === undefined ? {} : { azimuthDeg });
-  const others = takenToo(asked).filter((other) => other.branch.trunkId === trunk.id && other.branch.onTrunk).flatMap(({ branch: other, written }): readonly GirthWound[] => {
-    const diameter = (written['branchDiameterMm'] as number | undefined) ?? other.diameterMm?.value;
-    return diameter === undefined ? [] : [{ heightMm: other.heightMm, ...side(other), widthMm: diameter * (asked.knowledge.growing.woundPerBranch[(written['finish'] as string | undefined) ?? 'collar'] ?? 1) }];
-  });
-  const open = trunk === structure.trunks[0] ? structure.wounds.filter(({ closed }) => !closed) : [];
-  const at = (widthMm: number, diameterMm: number): Measure => woundedGirthAt(branch.heightMm, diameterMm, [{ heightMm: branch.heightMm, ...side(branch), widthMm }, ...others, ...open]);
-  const sure = at(width.value as number, trunkMm.value);
-  const share = workedNumber([width, measured(trunkMm)], (widthMm, diameterMm) => at(widthMm, Math.max(diameterMm, 0.1)).value);
-  return sure.atLeast === sure.atMost ? share : { ...share, state: 'estimated', among: { atLeast: round(sure.atLeast), atMost: round(Math.max(sure.atMost, (share.among as { readonly atMost: number } | undefined)?.atMost ?? 0)) }, from: 'estimated' };
-};
 
 /** What is left below the cut to grow from, of what was told of foliage, buds and the age of the wood. */
 const below = (read: Read, asked: Asked): FactValue => {
@@ -100,15 +52,11 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
   'cut.budsLeft': (read, asked) => {
     const nodes = read('cut.nodesLeft');
     if (nodes.state !== 'known') return bareByWord(read);
-    /* On an evergreen a node behind the last green carries no bud that shows. */
-    if (asked.traits['form.leafHabit']?.is === 'evergreen' && greenBelow(asked, nodes.value as number) === false) return known(0, 'worked-out');
     const each = asked.traits['form.arrangement']?.is === 'opposite' ? 2 : asked.traits['form.arrangement']?.is === 'whorled' ? 3 : 1;
     return known((nodes.value as number) * each, 'worked-out');
   },
   /* On a tree that sheds its leaves no bud left is taken to mean that nothing else is. */
   'cut.foliageLeft': (_, asked, told) => {
-    const green = greenBelow(asked, told('cut.nodesLeft') as number | undefined);
-    if (green !== undefined) return known(green, 'worked-out');
     const none = (told('cut.budsLeft') ?? told('cut.nodesLeft')) === 0 && asked.traits['form.leafHabit']?.is === 'deciduous';
     return none ? { state: 'assumed', value: false, from: 'assumed' } : undefined;
   },
@@ -126,24 +74,17 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
     const ratio = told('cut.branchToTrunk') as number | undefined;
     const trunk = bearsMm(read, asked);
     if (ratio !== undefined && trunk.value !== undefined) return workedNumber([trunk], (diameter) => ratio * diameter);
-    return ofBranchAsked(asked, 'diameterMm') ?? twig(read, asked);
+    return twig(read, asked);
   },
-  'cut.branchToTrunk': (read, asked, told) =>
-    (told('cut.branchDiameterMm') === undefined ? ofBranchAsked(asked, 'aspectRatio') : undefined) ?? ratioOf(read('cut.branchDiameterMm'), bearsMm(read, asked)),
+  'cut.branchToTrunk': (read, asked) => ratioOf(read('cut.branchDiameterMm'), bearsMm(read, asked)),
   'cut.leaderToTrunk': (read, asked) => ratioOf(read('cut.branchDiameterMm'), bearsMm(read, asked)),
   /** By area, as live oak's leaf mass goes with the section of its branches: Grabosky, Gilman & Harchick 2007, Urban For. Urban Green. 6:159. A rough model, so an estimate. */
   'cut.foliageShare': (read, asked) => {
     const tips = asked.knowledge.growing.tipsToFoliage[asked.operation.id];
     if (tips !== undefined) {
       const share = read('shoots.shareRemoved');
-      const branch = branchAsked(asked)?.foliageShare;
-      if (branch !== undefined) return workedNumber([share, measured(branch)], (taken, of) => taken * tips * of);
       return { ...share, value: round((share.value as number) * tips), from: share.state === 'known' ? 'worked-out' : share.from };
     }
-    if (asked.operation.id === 'trunk-chop') return foliageAbove(asked);
-    if (asked.operation.leaves.takesBranch !== true) return undefined;
-    const branch = branchAsked(asked)?.foliageShare;
-    if (branch !== undefined) return measured(branch);
     if (asked.operation.id !== 'remove-branch') return undefined;
     const ratio = read('cut.branchToTrunk');
     if (ratio.value === undefined) return undefined;
@@ -174,8 +115,6 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
       const on = read('deadwood.on');
       return on.value === 'branch' ? known(0, 'worked-out') : undefined;
     }
-    const told = girthAtLevel(read, asked);
-    if (told !== undefined) return told;
     const ratio = read('cut.branchToTrunk');
     if (ratio.value === undefined) return unknown();
     const wider = asked.knowledge.growing.woundPerBranch['flush'] ?? 1;

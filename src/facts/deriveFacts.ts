@@ -91,7 +91,8 @@ export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
     if (word === undefined) return unknown();
     const given = asked.tried.get(id) ?? givenValue(asked, word);
     if (given !== undefined) return known(given, 'given');
-    const worked = families[id]?.(before === undefined ? read : readAgain, asked, told, ofLogged);
+    const derive = (work: Derive | undefined): FactValue | undefined => work?.(before === undefined ? read : readAgain, asked, told, ofLogged);
+    const worked = derive(asked.built?.facts[id]) ?? derive(families[id]);
     if (worked !== undefined) return worked;
     const assume = word.assume?.[asked.operation.id] ?? word.assume?.['default'];
     return assume === undefined ? unknown(word.type === 'boolean' ? [true, false] : word.values) : assumed(assume);

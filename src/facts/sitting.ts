@@ -1,8 +1,6 @@
 import { severity } from '../structure/severity.js';
 import type { Asked, Derive, OfLogged, Read } from './asked.js';
-import { branchAsked, branchNamed } from './branchAsked.js';
 import { assumed, type FactValue, known, unknown } from './factValue.js';
-import { goesWithBearer } from './goneInSitting.js';
 import { type LogEntry, sameSitting } from './logEntries.js';
 import { loggedStrain, type Strain, workStrain } from './strain.js';
 import { workedNumber } from './workedNumber.js';
@@ -31,8 +29,8 @@ interface Sitting {
 /** Foliage or cut surfaces of logged work, as far as its entries, or the measures of a branch that they name, tell. A branch that goes with its bearer takes no more of either. */
 const taken = (entries: readonly LogEntry[], asked: Asked, ofLogged: OfLogged, trunkMm: number, fact: Share): readonly FactValue[] =>
   entries.flatMap((entry) => {
-    const branch = branchNamed(asked, entry.written['branch']);
-    if (branch !== undefined && goesWithBearer(branch, entries, asked)) return [];
+    const branch = asked.built?.branchNamed(asked, entry.written['branch']);
+    if (branch !== undefined && asked.built!.goesWithBearer(branch, entries, asked)) return [];
     const share = ofLogged(entry, trunkMm)(fact);
     return share.state === 'known' || (share.state === 'estimated' && branch !== undefined) ? [share] : [];
   });
@@ -72,7 +70,7 @@ const ownCutArea = (read: Read, asked: Asked): FactValue => {
   if (!operation.leavesWound || !operation.parameters.includes('branchDiameterMm')) return known(0, 'worked-out');
   /* Where the trunk is told point by point, the ratio is to the trunk at the joint, the section to the trunk above the roots. */
   const [branch, trunk] = [read('cut.branchDiameterMm'), read('tree.trunkDiameterMm')];
-  if (branchAsked(asked) !== undefined && branch.value !== undefined && trunk.value !== undefined) return workedNumber([branch, trunk], (cutMm, trunkMm) => severity([cutMm], trunkMm));
+  if (asked.built?.branchNamed(asked, asked.proposal.operation.branch) !== undefined && branch.value !== undefined && trunk.value !== undefined) return workedNumber([branch, trunk], (cutMm, trunkMm) => severity([cutMm], trunkMm));
   const ratio = read('cut.branchToTrunk');
   if (ratio.value === undefined) return assumed(knowledge.facts['sitting.cutAreaShare']!.assume!['default']!);
   return { ...ratio, value: (ratio.value as number) ** 2, from: 'worked-out' };

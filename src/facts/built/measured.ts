@@ -1,5 +1,5 @@
-import type { Measure } from '../structure/measure.js';
-import { type FactValue, known } from './factValue.js';
+import type { Measure } from '../../structure/measure.js';
+import { type FactValue, known } from '../factValue.js';
 
 const fine = (value: number): number => Math.round(value * 1000) / 1000;
 

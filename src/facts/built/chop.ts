@@ -1,11 +1,11 @@
-import type { Branch } from '../structure/tree.js';
-import type { Asked } from './asked.js';
+import type { Branch } from '../../structure/tree.js';
+import type { Asked } from '../asked.js';
 import { branchAsked } from './branchAsked.js';
-import { type FactValue, known } from './factValue.js';
+import { type FactValue, known } from '../factValue.js';
 import { measured } from './measured.js';
-import { workedNumber } from './workedNumber.js';
+import { workedNumber } from '../workedNumber.js';
 
-const onMain = ({ structure }: Asked): readonly Branch[] => structure?.branches.filter((branch) => branch.onTrunk && branch.trunkId === structure.trunks[0]!.id && !branch.dead) ?? [];
+const onMain = ({ built }: Asked): readonly Branch[] => built?.structure.branches.filter((branch) => branch.onTrunk && branch.trunkId === built.structure.trunks[0]!.id && !branch.dead) ?? [];
 
 /** The branch that is to lead after a chop: the one that is marked so, else the highest that the cut leaves. */
 export const newLeader = (asked: Asked): Branch | undefined => {

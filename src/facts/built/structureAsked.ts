@@ -1,17 +1,16 @@
-import type { Proposal } from '../contract/types.generated.js';
-import { SparebudError } from '../knowledge/error.js';
-import { didYouMean } from '../knowledge/nearest.js';
-import { readStructure } from '../structure/readStructure.js';
-import type { Structure } from '../structure/tree.js';
+import type { Proposal } from '../../contract/types.generated.js';
+import { SparebudError } from '../../knowledge/error.js';
+import { didYouMean } from '../../knowledge/nearest.js';
+import { readStructure } from '../../structure/readStructure.js';
+import type { Structure } from '../../structure/tree.js';
 
 /**
  * The structure that a proposal tells, read; the branch that is worked on has to be one of it, unless the log speaks of it, where it has gone since.
  *
  * @throws SparebudError where the structure cannot be, or has no such branch
  */
-export const structureAsked = ({ tree, operation }: Proposal): Structure | undefined => {
-  if (tree.structure === undefined) return undefined;
-  const structure = readStructure(tree.structure, tree);
+export const structureAsked = ({ tree, operation }: Proposal): Structure => {
+  const structure = readStructure(tree.structure!, tree);
   const asked = operation.branch;
   const ids = [...structure.branches.map(({ id }) => id), ...structure.trunks.map(({ id }) => id)];
   const logged = (tree.log ?? []).some((entry) => entry['branch'] === asked);
