@@ -1,4 +1,7 @@
+import { readFileSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
 import { build, type Metafile, type Plugin } from 'esbuild';
+import { leanEngine } from './leanEngine.js';
 
 /**
  * What json-rules-engine asks of other packages, as far as we use it: no listener, no path into a fact, no key of a cache, and no copy of a condition, since each run has an engine of its own.
@@ -6,10 +9,10 @@ import { build, type Metafile, type Plugin } from 'esbuild';
  * jsonpath-plus holds code paths that a strict content policy stops, and the others are dead weight; each says so if it is ever reached.
  */
 const standIns: Readonly<Record<string, string>> = {
-  'jsonpath-plus': "exports.JSONPath = () => { throw new Error('no paths into facts in this build'); };",
-  clone: 'module.exports = (value) => value;',
-  'hash-it': "module.exports = () => { throw new Error('no cached facts in this build'); };",
-  eventemitter2: "module.exports = function () {}; module.exports.prototype = { emitAsync: async () => [], on() { throw new Error('no listeners in this build'); } };",
+  'jsonpath-plus': "export const JSONPath = () => { throw new Error('no paths into facts in this build'); };",
+  clone: 'export default (value) => value;',
+  'hash-it': "export default () => { throw new Error('no cached facts in this build'); };",
+  eventemitter2: "export default class { async emitAsync() { return []; } on() { throw new Error('no listeners in this build'); } }",
 };
 
 const standIn: Plugin = {
@@ -17,6 +20,18 @@ const standIn: Plugin = {
   setup: ({ onLoad, onResolve }) => {
     onResolve({ filter: new RegExp(`^(${Object.keys(standIns).join('|')})$`) }, ({ path }) => ({ path, namespace: 'stand-in' }));
     onLoad({ filter: /./, namespace: 'stand-in' }, ({ path }) => ({ contents: standIns[path]!, loader: 'js' }));
+    /* The tables of the moon: made at import, so that they would stay though nothing asks for the moon. */
+    onLoad({ filter: /suncalc.index\.js$/ }, ({ path }) => ({ contents: readFileSync(path, 'utf8').replaceAll('new Int32Array', '/* @__PURE__ */ new Int32Array'), loader: 'js' }));
+    onLoad({ filter: /json-rules-engine.dist.[\w-]+\.js$/ }, ({ path }) => ({ contents: leanEngine(readFileSync(path, 'utf8')), loader: 'js' }));
+  },
+};
+
+/** What is loaded when it is first needed builds on all that was loaded at first: told so by an import, esbuild makes one part of that, and not one for each way in which it is shared. */
+const oneFirstPart: Plugin = {
+  name: 'one-first-part',
+  setup: ({ onLoad, onResolve }) => {
+    onResolve({ filter: /^\./ }, ({ path, kind, resolveDir }) => (kind === 'dynamic-import' ? { path: join(resolveDir, path), pluginData: 'later' } : undefined));
+    onLoad({ filter: /\.js$/ }, ({ path, pluginData }) => (pluginData === 'later' ? { contents: `import ${JSON.stringify(resolve(browserEntries['index']!))};\n${readFileSync(path, 'utf8')}`, resolveDir: dirname(path) } : undefined));
   },
 };
 
@@ -27,7 +42,7 @@ export const browserEntries: Readonly<Record<string, string>> = { index: 'dist/i
 export const browserBuild = async (): Promise<Metafile> => {
   const { metafile } = await build({
     entryPoints: { ...browserEntries }, outdir: 'dist/browser', bundle: true, splitting: true, format: 'esm', platform: 'browser', target: 'es2022',
-    minify: true, legalComments: 'none', metafile: true, plugins: [standIn], chunkNames: 'part-[hash]', logLevel: 'warning',
+    minify: true, legalComments: 'none', metafile: true, plugins: [standIn, oneFirstPart], chunkNames: 'part-[hash]', logLevel: 'warning', logOverride: { 'ignored-bare-import': 'silent' },
   });
   return metafile;
 };
