@@ -1,7 +1,7 @@
 import type { Proposal } from '../contract/types.generated.js';
 import { type Residuals, residualsOf } from '../engine/residuals.js';
-import { checkProposal } from '../knowledge/checkProposal.js';
 import type { Knowledge } from '../knowledge/knowledge.js';
+import { soundProposal } from '../knowledge/soundProposal.js';
 import { climatesAt } from '../season/climatesAt.js';
 import { keptSeasons } from '../season/keptSeasons.js';
 import type { Station } from '../season/station.js';
@@ -22,7 +22,8 @@ export const readyFor = (knowledge: Knowledge, stations: readonly Station[]): ((
   const places: Places = { stations, climateAt: climatesAt(stations), seasons: keptSeasons() };
   let loaded: Promise<typeof import('../facts/built/builtOf.js')> | undefined;
   return async (written) => {
-    const proposal = checkProposal(written, knowledge);
+    /* What is wrong is put into words only where something is. */
+    const proposal = soundProposal(written, knowledge) ?? (await import('../knowledge/checkProposal.js')).checkProposal(written, knowledge);
     /* What is worked out of a structure is loaded when one is first told. */
     const builtOf = proposal.tree.structure === undefined ? undefined : (await (loaded ??= import('../facts/built/builtOf.js'))).builtOf;
     const prepared = prepare(proposal, knowledge, places, builtOf);

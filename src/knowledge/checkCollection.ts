@@ -1,7 +1,9 @@
-import { collectionErrors } from '../contract/validators.js';
 import type { Proposal } from '../contract/types.generated.js';
+import { askedErrors } from './askedErrors.js';
 import { type Issue, SparebudError } from './error.js';
 import { schemaIssues } from './schemaIssues.js';
+import { collectionSchema } from './schemas/collectionSchema.js';
+import type { Knowledge } from './knowledge.js';
 
 /** A tree of a collection, at a place of its own or that of the collection. */
 export interface CollectedTree {
@@ -26,8 +28,8 @@ const treeOf = (issue: Issue): number | undefined => {
  *
  * @throws SparebudError where the collection itself cannot be understood
  */
-export const checkCollection = (written: unknown): { readonly trees: readonly CollectedTree[]; readonly wrong: ReadonlyMap<string, readonly Issue[]> } => {
-  const issues = schemaIssues(collectionErrors(written));
+export const checkCollection = (written: unknown, knowledge: Knowledge): { readonly trees: readonly CollectedTree[]; readonly wrong: ReadonlyMap<string, readonly Issue[]> } => {
+  const issues = schemaIssues(askedErrors(written, knowledge, 'collection', collectionSchema));
   const own = issues.filter((issue) => treeOf(issue) === undefined);
   if (own.length > 0) throw new SparebudError(own);
   const { where, trees } = written as Collection;

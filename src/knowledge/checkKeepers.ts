@@ -1,9 +1,10 @@
-import { keepersErrors } from '../contract/validators.js';
 import type { Proposal } from '../contract/types.generated.js';
+import { askedErrors } from './askedErrors.js';
 import { checkProposal, noSuchDay } from './checkProposal.js';
 import { SparebudError } from './error.js';
 import type { Knowledge } from './knowledge.js';
 import { schemaIssues } from './schemaIssues.js';
+import { keepersSchema } from './schemas/keepersSchema.js';
 
 /** Which branches of a tree to keep: what is asked. */
 export interface KeepersQuestion {
@@ -22,7 +23,7 @@ export interface KeepersQuestion {
  * @throws SparebudError with every issue at once
  */
 export const checkKeepers = (written: unknown, knowledge: Knowledge): KeepersQuestion => {
-  const errors = keepersErrors(written);
+  const errors = askedErrors(written, knowledge, 'keepers', keepersSchema);
   if (errors.length > 0) throw new SparebudError(schemaIssues(errors));
   const question = written as KeepersQuestion;
   const { date, where, tree: told } = question;

@@ -1,9 +1,10 @@
-import { planErrors } from '../contract/validators.js';
 import type { Proposal } from '../contract/types.generated.js';
+import { askedErrors } from './askedErrors.js';
 import { checkProposal, noSuchDay } from './checkProposal.js';
 import { type Issue, SparebudError } from './error.js';
 import type { Knowledge } from './knowledge.js';
 import { schemaIssues } from './schemaIssues.js';
+import { planSchema } from './schemas/planSchema.js';
 
 /** Work on one tree in steps, each a date and the operations of one sitting. */
 export interface PlanQuestion {
@@ -28,7 +29,7 @@ const placed = (issue: Issue, step: number, operation: number): Issue => {
  * @throws SparebudError with every issue of every step at once
  */
 export const checkPlan = (written: unknown, knowledge: Knowledge): PlanQuestion => {
-  const errors = planErrors(written);
+  const errors = askedErrors(written, knowledge, 'plan', planSchema);
   const dates = ((written as PlanQuestion | null)?.steps ?? []) as readonly { readonly date?: unknown }[];
   const bad = Array.isArray(dates) ? dates.flatMap((step, i) => (typeof step?.date === 'string' ? noSuchDay(`steps[${i}].date`, step.date) : [])) : [];
   if (errors.length + bad.length > 0) throw new SparebudError([...schemaIssues(errors), ...bad]);

@@ -4,27 +4,29 @@ import type { Aims } from '../knowledge/aims.js';
 import { readFolder } from '../knowledge/read/readFolder.js';
 import { readFacts, readOperations } from '../knowledge/read/readWords.js';
 import { assessmentSchema } from './schemas/assessmentSchema.js';
-import { collectionSchema, dueSchema } from './schemas/collectionSchema.js';
-import { keepersAnswerSchema, keepersSchema } from './schemas/keepersSchema.js';
-import { planAnswerSchema, planSchema } from './schemas/planSchema.js';
-import { proposalSchema } from './schemas/proposalSchema.js';
+import { dueSchema } from './schemas/dueSchema.js';
+import { keepersAnswerSchema } from './schemas/keepersAnswerSchema.js';
+import { planAnswerSchema } from './schemas/planAnswerSchema.js';
+import { publishedProposal } from './schemas/publishedProposal.js';
+import { collectionSchema } from '../knowledge/schemas/collectionSchema.js';
+import { keepersSchema } from '../knowledge/schemas/keepersSchema.js';
 import { packSchema } from '../knowledge/schemas/packSchema.js';
+import { planSchema } from '../knowledge/schemas/planSchema.js';
 import { ruleSchema } from '../knowledge/schemas/ruleSchema.js';
 import type { Schema } from '../knowledge/schemas/schema.js';
 import { speciesSchema } from '../knowledge/schemas/speciesSchema.js';
 import { compareSchema, explainedSchema, yearSchema } from './schemas/yearSchema.js';
 import { sharedSchemas } from './schemas/wordsSchema.js';
-import { schemasOf } from './schemasOf.js';
 import { typesOf } from './typesOf.js';
 
-/** Every file that follows from shared/: the schemas, and the types and schemas of src/contract. */
+/** Every file that follows from shared/: the schemas, and the types of src/contract. */
 export const generated = async (root: string): Promise<ReadonlyMap<string, string>> => {
   const shared = readFolder(root, 'shared');
   const facts = readFacts(shared.get('facts'));
   const operations = readOperations(shared.get('operations'));
   const aims = shared.get('aims')!.data as Aims;
   const schemas: Readonly<Record<string, Schema>> = {
-    proposal: proposalSchema(facts, operations, Object.keys(aims.styles)),
+    proposal: publishedProposal(facts, operations, Object.keys(aims.styles)),
     assessment: assessmentSchema(facts, operations),
     plan: planSchema(),
     'plan-answer': planAnswerSchema(),
@@ -43,7 +45,6 @@ export const generated = async (root: string): Promise<ReadonlyMap<string, strin
   const files = new Map<string, string>();
   for (const [name, schema] of Object.entries(schemas)) files.set(`schemas/${name}.schema.json`, `${JSON.stringify(schema, undefined, 1)}\n`);
   files.set('src/contract/types.generated.ts', await typesOf({ Proposal: schemas['proposal']!, Assessment: schemas['assessment']! }));
-  files.set('src/contract/schemas.generated.ts', schemasOf({ proposal: schemas['proposal']!, plan: schemas['plan']!, collection: schemas['collection']!, keepers: schemas['keepers']! }));
   return files;
 };
 

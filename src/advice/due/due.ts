@@ -61,7 +61,7 @@ const once = (items: readonly DueItem[]): readonly DueItem[] => {
 export const dueOf = async (ready: (written: unknown) => Promise<Ready>, knowledge: Knowledge, collection: unknown, date: string, soonDays = knowledge.soonDays): Promise<Due> => {
   const wrongDate = typeof date === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(date) ? noSuchDay('date', date) : [{ code: 'bad-date' as const, path: 'date', message: `\`${String(date)}\` in \`date\` has the wrong form`, found: date, help: 'write it as YYYY-MM-DD' }];
   if (wrongDate.length > 0) throw new SparebudError(wrongDate);
-  const { trees, wrong } = checkCollection(collection);
+  const { trees, wrong } = checkCollection(collection, knowledge);
   const on = { day: dayOf(date), soonDays };
   const items: DueItem[] = [];
   const untold = new Map<string, string[]>();

@@ -1,19 +1,7 @@
 import { closed, document, listOf, oneOf, partOf, type Schema, text } from '../../knowledge/schemas/schema.js';
 
 const dated: Schema = { type: 'string', pattern: '^-?[0-9]{4,6}-[0-9]{2}-[0-9]{2}$' };
-const where = partOf('proposal', '/$defs/where');
 const id: Schema = { type: 'string', minLength: 1, maxLength: 200 };
-
-/** The schema of a collection: many trees, at one place or several. */
-export const collectionSchema = (): Schema =>
-  document('collection', 'A collection: many trees, at one place or several', closed(
-    {
-      where,
-      trees: { ...listOf(closed({ id: { ...id, description: 'yours; what is due is told by it' }, where, tree: partOf('proposal', '/$defs/tree') }, ['id', 'tree']), 1), maxItems: 5000 },
-      meta: { type: 'object', description: 'yours; never read' },
-    },
-    ['trees'],
-  ));
 
 /** The schema of what is due in a collection. */
 export const dueSchema = (): Schema => {

@@ -1,26 +1,11 @@
 import { closed, document, listOf, oneOf, partOf, type Schema } from '../../knowledge/schemas/schema.js';
 
 const dated: Schema = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$', description: 'ISO 8601 date' };
-const operation = partOf('proposal', '/properties/operation');
 const tree = partOf('proposal', '/$defs/tree');
 const verdict = oneOf(['allowed', 'risky', 'advise-against']);
 const message = partOf('assessment', '/$defs/message');
 const points: Schema = { type: 'number', minimum: 0, description: 'a hard job asks 4, a light one 1; growth makes it good' };
 const share: Schema = { type: 'number', minimum: 0 };
-
-/** The schema of a plan: work on one tree, step by step. */
-export const planSchema = (): Schema =>
-  document('plan', 'A plan: work on one tree in steps, each a date and the operations of one sitting', closed(
-    {
-      id: { type: ['string', 'number'], description: 'yours; echoed' },
-      tree,
-      where: partOf('proposal', '/$defs/where'),
-      steps: { ...listOf(closed({ date: dated, operations: { ...listOf(operation, 1), maxItems: 40 } }, ['date', 'operations']), 1), maxItems: 100 },
-      ignore: partOf('proposal', '/properties/ignore'),
-      meta: { type: 'object', description: 'yours; echoed, never read' },
-    },
-    ['tree', 'steps'],
-  ));
 
 /** The schema of the answer to a plan. */
 export const planAnswerSchema = (): Schema => {

@@ -1,26 +1,10 @@
 import { closed, document, listOf, oneOf, partOf, type Schema, text } from '../../knowledge/schemas/schema.js';
 
 const dated: Schema = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$', description: 'ISO 8601 date' };
-const tree = partOf('proposal', '/$defs/tree');
 const ids = listOf(text('id of a branch or trunk of tree.structure'));
 const height: Schema = { type: 'number', minimum: 0, description: 'mm above the soil' };
 
-/** The schema of the question which branches to keep. */
-export const keepersSchema = (): Schema =>
-  document('keepers', 'Which branches of a tree to keep for an aim', closed(
-    {
-      id: { type: ['string', 'number'], description: 'yours; echoed' },
-      tree: { ...tree, description: 'with its structure; the style stands in tree.aim.style' },
-      where: partOf('proposal', '/$defs/where'),
-      date: { ...dated, description: 'the first day on which something may be done' },
-      years: { type: 'integer', minimum: 1, maximum: 10, description: 'over how many years the work may be spread' },
-      ignore: partOf('proposal', '/properties/ignore'),
-      meta: { type: 'object', description: 'yours; echoed, never read' },
-    },
-    ['tree', 'date'],
-  ));
-
-/** The schema of the answer. */
+/** The schema of the sets of branches that are worth keeping. */
 export const keepersAnswerSchema = (terms: readonly string[]): Schema => {
   const message = partOf('assessment', '/$defs/message');
   const verdict = oneOf(['allowed', 'risky', 'advise-against']);
