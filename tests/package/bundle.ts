@@ -4,6 +4,8 @@ import { build, type Metafile } from 'esbuild';
 /** What a browser loads of an app: what it needs to begin, and what is loaded only when it is first asked for. */
 export interface Bundle {
   readonly files: ReadonlyMap<string, Uint8Array>;
+  /** The names of the files that it needs to begin. */
+  readonly begins: readonly string[];
   readonly first: number;
   readonly whole: number;
 }
@@ -23,6 +25,6 @@ export const bundle = async (app: string, contents: string): Promise<Bundle> => 
     outdir: `${app}/out`, entryNames: 'app', write: false, metafile: true, absWorkingDir: app, logLevel: 'silent',
   });
   const files = new Map(outputFiles.map(({ path, contents: bytes }) => [path.slice(`${app}/out/`.length), bytes]));
-  const first = [...loadedFirst(metafile, 'out/app.js')].map((path) => files.get(path.slice('out/'.length))!);
-  return { files, first: gzipped(first), whole: gzipped([...files.values()]) };
+  const begins = [...loadedFirst(metafile, 'out/app.js')].map((path) => path.slice('out/'.length));
+  return { files, begins, first: gzipped(begins.map((name) => files.get(name)!)), whole: gzipped([...files.values()]) };
 };

@@ -19,10 +19,11 @@ const run = (file: string, ...flags: readonly string[]): string => execFileSync(
 /** What everyone is to be answered. */
 const expected = run('esm.js');
 
-test('Node, as a module: the answer that is expected, and the coded error', () => {
-  const { assessment, refused, picture } = JSON.parse(expected) as { readonly assessment: { readonly verdict: string }; readonly refused: string; readonly picture: boolean };
+test('Node, as a module: the answers that are expected, and the coded errors', () => {
+  const { assessment, built, refused, picture } = JSON.parse(expected) as { readonly assessment: { readonly verdict: string }; readonly built: { readonly findings: readonly object[] }; readonly refused: readonly string[]; readonly picture: boolean };
   expect(assessment.verdict).toBe('advise-against');
-  expect(refused).toBe('unknown-species');
+  expect(JSON.stringify(built.findings)).toContain('"fact":"structure.');
+  expect(refused).toEqual(['unknown-species', 'unknown-operation']);
   expect(picture).toBe(true);
 });
 

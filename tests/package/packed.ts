@@ -57,12 +57,10 @@ export const answers = async () => {
   const { date, operation, ...told } = question;
   const year = await advisor.year({ ...told, from: '2026-11-15' });
   const plan = await advisor.plan({ ...told, steps: [{ date: '2027-03-20', operations: [operation] }] });
-  let refused;
-  try {
-    await advisor.assess({ tree: { species: 'nonesuch' }, operation });
-  } catch (error) {
-    refused = error.code;
-  }
-  return JSON.stringify({ assessment, plan, refused, picture: yearPicture(year, wording).length > 1000 });
+  const structure = { trunks: [{ id: 'main', points: [{ heightMm: 0, diameterMm: 40 }, { heightMm: 400, diameterMm: 10 }] }], branches: [{ id: 'low', heightMm: 90, diameterMm: 14 }, { id: 'high', heightMm: 200, diameterMm: 8 }] };
+  const built = await advisor.assess({ ...told, tree: { ...told.tree, structure }, operation: { op: 'remove-branch', branch: 'low' } });
+  const refused = [];
+  for (const wrong of [{ tree: { species: 'nonesuch' }, operation }, { tree: told.tree, operation: { op: 'nonesuch' } }]) await advisor.assess(wrong).catch((error) => refused.push(error.code));
+  return JSON.stringify({ assessment, plan, built, refused, picture: yearPicture(year, wording).length > 1000 });
 };
 `;

@@ -1,6 +1,9 @@
+import { execFileSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { bundle } from './bundle.js';
-import { freshApp } from './packed.js';
+import { freshApp, question } from './packed.js';
 
 /* Bytes, gzipped, of what an app loads of each entry point, as esbuild bundles it for browsers: at first, and with what single questions load. The advisor is to stay within 45 kB at first. */
 const kB = 1000;
@@ -29,3 +32,15 @@ test('what is imported and not used is not loaded', async () => {
   const { first } = await bundle(app, "import { createAdvisor } from 'sparebud'; import { knowledge } from 'sparebud/knowledge'; import { places } from 'sparebud/places'; import { wording } from 'sparebud/wording/de'; export const none = 0;");
   expect(first).toBeLessThan(kB);
 });
+
+test('what is loaded at first answers a question whole; more is looked for only where a structure is told', async () => {
+  const { files, begins } = await bundle(app, "export { createAdvisor } from 'sparebud'; export { knowledge } from 'sparebud/knowledge'");
+  const alone = freshApp('first-load', 'alone');
+  for (const name of begins) writeFileSync(join(alone, name), files.get(name)!);
+  const ask = (asked: object): string => execFileSync(process.execPath, ['--input-type=module', '--eval', `
+    import { createAdvisor, knowledge } from './app.js';
+    const shown = await createAdvisor(knowledge).assess(${JSON.stringify(asked)}).then(({ verdict }) => verdict, ({ code }) => code);
+    process.stdout.write(shown);`], { cwd: alone, encoding: 'utf8' });
+  for (const tree of [question.tree, { ...question.tree, vigour: 'weak', log: [{ op: 'repot', date: '2026-03' }, { saw: 'bud-swell', date: '2026-04-02' }] }]) expect(ask({ ...question, tree })).toMatch(/^(?:allowed|risky|advise-against)$/);
+  expect(ask({ ...question, tree: { ...question.tree, structure: {} } })).toBe('ERR_MODULE_NOT_FOUND');
+}, 60_000);
