@@ -1,6 +1,6 @@
 import type { Proposal } from '../contract/types.generated.js';
 import { type Cuts, cutKey, cutsOf } from '../engine/cells.js';
-import { evaluate, type Fired } from '../engine/evaluate.js';
+import { evaluate, evaluateEach, type Fired } from '../engine/evaluate.js';
 import type { Residual } from '../engine/specialise.js';
 import { sharpened } from '../engine/sharpen.js';
 import { type Judgement, judgementOf } from '../engine/verdict.js';
@@ -122,20 +122,21 @@ export const judgeOf = (prepared: Prepared, rules: readonly Residual<Rule>[], ig
     cuts ??= cutsOf(moving.map(({ table }) => table!), changed);
     const before = { facts: base, changed };
     const standing = base.read('tree.standing').value as string;
-    const outcomes: Outcome[] = [];
-    for (const day of on) {
+    const fresh = new Map<string, Read>();
+    const keys = on.map((day) => {
       let facts: DerivedFacts | undefined;
       const read: Read = (id) => (facts ??= deriveFacts(prepared.on(day), before)).read(id);
       const season = day === prepared.asked.day ? undefined : prepared.seasonOn(day, standing);
-      const key = cutKey(cuts, season === undefined ? read : (id) => toldBySeason[id]?.(season, prepared.asked) ?? read(id));
-      let outcome = days.get(key);
-      if (outcome === undefined) {
-        outcome = await outcomeOf([...still, ...(await evaluate(moving, read))], read);
-        days.set(key, outcome);
-      }
-      outcomes.push(outcome);
+      const key = cutKey(cuts!, season === undefined ? read : (id) => toldBySeason[id]?.(season, prepared.asked) ?? read(id));
+      if (!days.has(key) && !fresh.has(key)) fresh.set(key, read);
+      return key;
+    });
+    if (fresh.size > 0) {
+      const reads = [...fresh];
+      const fired = await evaluateEach(moving, reads.map(([, read]) => read));
+      for (const [i, [key, read]] of reads.entries()) days.set(key, await outcomeOf([...still, ...fired[i]!], read));
     }
-    return outcomes;
+    return keys.map((key) => days.get(key)!);
   };
   const atBest = async (): Promise<Verdict> => judgementOf((await splitBy('day', byDay)).still).range[0];
   return Object.assign(judge, { on: async (day: Day) => await changing(await splitBy('day', byDay), prepared.on(day)), verdictsOn, verdictOn: async (day: Day) => (await verdictsOn([day]))[0]!, atBest });

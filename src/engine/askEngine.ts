@@ -15,23 +15,31 @@ export type Possible = ReadonlyMap<string, readonly Value[]>;
 
 type Mode = 'certainly' | 'possibly';
 
-const compileTest = (test: Test, mode: Mode): NestedCondition => {
+/** A condition that the engine is asked about, and the values that its facts may have. */
+export interface Asked {
+  readonly condition: Condition;
+  readonly possible: Possible;
+}
+
+type NameOf = (fact: string) => string;
+
+const compileTest = (test: Test, mode: Mode, nameOf: NameOf): NestedCondition => {
   const every = mode === 'certainly' && test.lenient !== true;
   const limits = test.limits ?? ('is' in test.limit ? [test.limit.is] : []);
-  const one = (limit: Value): NestedCondition => ({ fact: test.fact, operator: `${every ? 'everyFact' : 'someFact'}:${test.operator}`, value: limit });
+  const one = (limit: Value): NestedCondition => ({ fact: nameOf(test.fact), operator: `${every ? 'everyFact' : 'someFact'}:${test.operator}`, value: limit });
   if (limits.length === 1) return one(limits[0]!);
   return mode === 'certainly' ? { all: limits.map(one) } : { any: limits.map(one) };
 };
 
 /** A condition in the format of json-rules-engine, for facts that are arrays of the values they may have. */
-export const compileCondition = (condition: Condition, mode: Mode): NestedCondition => {
+const compileCondition = (condition: Condition, mode: Mode, nameOf: NameOf): NestedCondition => {
   switch (condition.kind) {
     case 'test':
-      return compileTest(condition, mode);
+      return compileTest(condition, mode, nameOf);
     case 'all':
-      return { all: condition.of.map((part) => compileCondition(part, mode)) };
+      return { all: condition.of.map((part) => compileCondition(part, mode, nameOf)) };
     case 'any':
-      return { any: condition.of.map((part) => compileCondition(part, mode)) };
+      return { any: condition.of.map((part) => compileCondition(part, mode, nameOf)) };
     case 'not':
     case 'constant':
       throw new Error(`a condition must be in normal form and folded, found ${condition.kind}`);
@@ -49,19 +57,31 @@ const judgedTests = (condition: Condition, judged: Judged | undefined): readonly
   return [judged?.result === true];
 };
 
-/** Asks json-rules-engine, once: a fresh engine for each run, since overlapping runs of one lose findings; facts without its cache, since hashing them costs more than the run. */
-export const askEngine = async (condition: Condition, possible: Possible): Promise<Answer> => {
+const modes = ['certainly', 'possibly'] as const;
+
+/**
+ * Asks json-rules-engine about some conditions in one run, each with facts of its own.
+ *
+ * A fresh engine for each run, since overlapping runs of one lose findings; facts without its cache, since hashing them costs more than the run.
+ */
+export const askEngine = async (asked: readonly Asked[]): Promise<readonly Answer[]> => {
   const engine = new Engine();
-  for (const [id, values] of possible) engine.addFact(new Fact(id, values as unknown as object, { cache: false }));
-  const root = (mode: Mode): TopLevelCondition => ({ all: [compileCondition(condition, mode)] });
-  for (const mode of ['certainly', 'possibly'] as const) engine.addRule({ name: mode, conditions: root(mode), event: { type: 'holds' } });
+  asked.forEach(({ condition, possible }, i) => {
+    const nameOf: NameOf = (fact) => `${i} ${fact}`;
+    for (const [id, values] of possible) engine.addFact(new Fact(nameOf(id), values as unknown as object, { cache: false }));
+    const root = (mode: Mode): TopLevelCondition => ({ all: [compileCondition(condition, mode, nameOf)] });
+    for (const mode of modes) engine.addRule({ name: `${i} ${mode}`, conditions: root(mode), event: { type: 'holds' } });
+  });
   const { results, failureResults } = await engine.run();
-  const judgedBy = (mode: Mode): { readonly holds: boolean; readonly tests: readonly boolean[] } => {
-    const result = results.find((each) => each.name === mode) ?? failureResults.find((each) => each.name === mode);
-    const top = result?.conditions as Judged | undefined;
-    return { holds: result?.result === true, tests: judgedTests(condition, top?.all?.[0]) };
-  };
-  const certain = judgedBy('certainly');
-  const maybe = judgedBy('possibly');
-  return Object.freeze({ certainly: certain.holds, possibly: maybe.holds, testsCertain: certain.tests, testsPossible: maybe.tests });
+  const judged = new Map([...failureResults, ...results].map((result) => [result.name, result]));
+  return asked.map(({ condition }, i) => {
+    const judgedBy = (mode: Mode): { readonly holds: boolean; readonly tests: readonly boolean[] } => {
+      const result = judged.get(`${i} ${mode}`);
+      const top = result?.conditions as Judged | undefined;
+      return { holds: result?.result === true, tests: judgedTests(condition, top?.all?.[0]) };
+    };
+    const certain = judgedBy('certainly');
+    const maybe = judgedBy('possibly');
+    return Object.freeze({ certainly: certain.holds, possibly: maybe.holds, testsCertain: certain.tests, testsPossible: maybe.tests });
+  });
 };

@@ -1,6 +1,6 @@
 import type { FactWord, Value } from '../knowledge/knowledge.js';
 import type { FactValue } from '../facts/factValue.js';
-import { askEngine, type Answer } from './askEngine.js';
+import { type Answer, askEngine } from './askEngine.js';
 import { type Buckets, bucketsOf, tooMany } from './buckets.js';
 import { type Condition, testsOf } from './condition.js';
 
@@ -8,8 +8,22 @@ import { type Condition, testsOf } from './condition.js';
 export interface Table {
   readonly condition: Condition;
   readonly buckets: readonly Buckets[];
-  readonly cells: Map<string, Answer>;
+  readonly cells: Map<CellKey, Answer>;
+  /** Whether the classes of all its facts fit into one whole number as bits; as they nearly always do. */
+  readonly packed: boolean;
 }
+
+/** The classes that each fact falls into, as bits, one fact after the other. */
+export type CellKey = number | string;
+
+/** A cell of a table. */
+export interface Cell {
+  readonly table: Table;
+  readonly key: CellKey;
+}
+
+/** As many bits as a whole number has that is kept without a box. */
+const mostPacked = 30;
 
 export type ReadFact = (id: string) => FactValue;
 
@@ -19,7 +33,7 @@ export const tableOf = (condition: Condition, facts: Readonly<Record<string, Fac
   const buckets = ids.map((id) => bucketsOf(id, facts[id], tests.filter((test) => test.fact === id)));
   const wide = buckets.find(tooMany);
   if (wide !== undefined) throw new RangeError(`a rule cuts \`${wide.fact}\` into ${wide.count} classes: at most 30`);
-  return { condition, buckets, cells: new Map() };
+  return { condition, buckets, cells: new Map(), packed: buckets.reduce((sum, { count }) => sum + count, 0) <= mostPacked };
 };
 
 const classOf = (buckets: Buckets, fact: FactValue, strict: boolean): number => {
@@ -27,12 +41,30 @@ const classOf = (buckets: Buckets, fact: FactValue, strict: boolean): number => 
   return buckets.of(fact.value);
 };
 
-/** The cell that the facts fall into. Strict: an estimate counts only by the bounds that are sure. */
-export const cellKey = (table: Table, read: ReadFact, strict = false): string => {
-  let key = '';
-  for (const buckets of table.buckets) key += `${classOf(buckets, read(buckets.fact), strict)},`;
-  return key;
+/** The key of the cell in which each fact falls into the classes that are told, as bits. */
+export const keyOf = (table: Table, classesOf: (buckets: Buckets, place: number) => number): CellKey => {
+  const { buckets, packed } = table;
+  if (packed) {
+    let key = 0;
+    for (let i = 0; i < buckets.length; i++) key = (key << buckets[i]!.count) | classesOf(buckets[i]!, i);
+    return key;
+  }
+  return buckets.map(classesOf).join();
 };
+
+const classesIn = ({ buckets, packed }: Table, key: CellKey): readonly number[] => {
+  if (!packed) return (key as string).split(',').map(Number);
+  let rest = key as number;
+  return buckets.map((_, i) => {
+    const { count } = buckets[buckets.length - 1 - i]!;
+    const classes = rest & ((1 << count) - 1);
+    rest >>>= count;
+    return classes;
+  }).reverse();
+};
+
+/** The cell that the facts fall into. Strict: an estimate counts only by the bounds that are sure. */
+export const cellKey = (table: Table, read: ReadFact, strict = false): CellKey => keyOf(table, (buckets) => classOf(buckets, read(buckets.fact), strict));
 
 /** A fact and the ways in which some tables cut it. */
 export interface Cuts {
@@ -61,10 +93,15 @@ export const cutKey = (cuts: readonly Cuts[], read: ReadFact): string => {
   return key;
 };
 
-/** Asks the engine for one cell, each class by the value that stands for it. */
-export const fillCell = async (table: Table, key: string): Promise<Answer> => {
-  const masks = key.split(',');
-  const possible = new Map<string, readonly Value[]>();
-  table.buckets.forEach((buckets, i) => possible.set(buckets.fact, buckets.stands.filter((_, bucket) => (Number(masks[i]) & (1 << bucket)) !== 0)));
-  return await askEngine(table.condition, possible);
+/** Asks the engine for some cells in one run, each class by the value that stands for it. */
+export const answersOf = async (cells: readonly Cell[]): Promise<readonly Answer[]> =>
+  await askEngine(cells.map(({ table, key }) => {
+    const classes = classesIn(table, key);
+    return { condition: table.condition, possible: new Map(table.buckets.map((buckets, i): [string, readonly Value[]] => [buckets.fact, buckets.stands.filter((_, bucket) => (classes[i]! & (1 << bucket)) !== 0)])) };
+  }));
+
+/** Fills cells that are empty yet. */
+export const fillCells = async (cells: readonly Cell[]): Promise<void> => {
+  const answers = await answersOf(cells);
+  cells.forEach(({ table, key }, i) => table.cells.set(key, answers[i]!));
 };

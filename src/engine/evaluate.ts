@@ -1,5 +1,5 @@
 import type { Answer } from './askEngine.js';
-import { cellKey, fillCell, type ReadFact, type Table } from './cells.js';
+import { type Cell, type CellKey, cellKey, fillCells, type ReadFact, type Table } from './cells.js';
 import type { Conditional } from './ruleCondition.js';
 import type { Residual } from './specialise.js';
 
@@ -12,17 +12,14 @@ export interface Fired<Whole extends Conditional = Conditional> {
   readonly answer?: Answer;
 }
 
-const answerOf = async (table: Table, key: string): Promise<Answer> => {
-  const kept = table.cells.get(key);
-  if (kept !== undefined) return kept;
-  const answer = await fillCell(table, key);
-  table.cells.set(key, answer);
-  return answer;
-};
-
-/** Which rules fire on these facts: looked up in their tables; a cell that is empty yet is asked of json-rules-engine. */
-export const evaluate = async <Whole extends Conditional>(residuals: readonly Residual<Whole>[], read: ReadFact): Promise<readonly Fired<Whole>[]> => {
+/** What the tables say of these facts; the cells that are empty yet are put on a list instead. */
+const lookedUp = <Whole extends Conditional>(residuals: readonly Residual<Whole>[], read: ReadFact, empty: Cell[]): readonly Fired<Whole>[] => {
   const fired: Fired<Whole>[] = [];
+  const answerOf = (table: Table, key: CellKey): Answer | undefined => {
+    const answer = table.cells.get(key);
+    if (answer === undefined) empty.push({ table, key });
+    return answer;
+  };
   for (const residual of residuals) {
     const { table } = residual;
     if (table === undefined) {
@@ -30,15 +27,27 @@ export const evaluate = async <Whole extends Conditional>(residuals: readonly Re
       continue;
     }
     const key = cellKey(table, read);
-    const answer = table.cells.get(key) ?? (await answerOf(table, key));
-    if (!answer.possibly) continue;
+    const answer = answerOf(table, key);
+    if (answer?.possibly !== true) continue;
     if (!answer.certainly) {
       fired.push({ residual, fires: 'possibly', firm: false, answer });
       continue;
     }
     const strictly = cellKey(table, read, true);
-    const firm = strictly === key || (table.cells.get(strictly) ?? (await answerOf(table, strictly))).certainly;
-    fired.push({ residual, fires: 'certainly', firm, answer });
+    fired.push({ residual, fires: 'certainly', firm: strictly === key || answerOf(table, strictly)?.certainly === true, answer });
   }
   return fired;
 };
+
+/** Which rules fire on each of some sets of facts: looked up in their tables; what is empty yet is asked of json-rules-engine, all that is known to be needed in one run. */
+export const evaluateEach = async <Whole extends Conditional>(residuals: readonly Residual<Whole>[], reads: readonly ReadFact[]): Promise<readonly (readonly Fired<Whole>[])[]> => {
+  for (;;) {
+    const empty: Cell[] = [];
+    const fired = reads.map((read) => lookedUp(residuals, read, empty));
+    if (empty.length === 0) return fired;
+    await fillCells(empty);
+  }
+};
+
+/** Which rules fire on these facts. */
+export const evaluate = async <Whole extends Conditional>(residuals: readonly Residual<Whole>[], read: ReadFact): Promise<readonly Fired<Whole>[]> => (await evaluateEach(residuals, [read]))[0]!;

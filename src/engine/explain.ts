@@ -43,8 +43,7 @@ const limitOf = (test: Test): Value | readonly Value[] => {
   return limits.length === 1 ? limits[0]! : (limits as readonly Value[]);
 };
 
-/** The tests that a finding stands on, in file order: all that hold, and of an `any` the first. What only did not lift the rule is left out. */
-export const groundsOf = (fired: Fired): readonly Ground[] => {
+const groundsBy = (fired: Fired): readonly Ground[] => {
   const { folded, left } = fired.residual;
   const order = new Map<Test, number>(testsOf(left).map((test, i) => [test, i]));
   const judged = fired.fires === 'certainly' ? fired.answer?.testsCertain : fired.answer?.testsPossible;
@@ -80,4 +79,15 @@ export const groundsOf = (fired: Fired): readonly Ground[] => {
   };
   const when = folded.kind === 'all' ? folded.of[0]! : folded;
   return grounds(when).map((test) => ({ fact: test.fact, limit: shown(test.operator, limitOf(test)), ...('trait' in test.limit ? { trait: test.limit.trait } : {}) }));
+};
+
+const kept = new WeakMap<Fired['residual'], Map<Fired['answer'], readonly Ground[]>>();
+
+/** The tests that a finding stands on, in file order: all that hold, and of an `any` the first. What only did not lift the rule is left out. An answer is kept in its cell, and so are its grounds. */
+export const groundsOf = (fired: Fired): readonly Ground[] => {
+  const ofRule = kept.get(fired.residual) ?? new Map<Fired['answer'], readonly Ground[]>();
+  kept.set(fired.residual, ofRule);
+  const grounds = ofRule.get(fired.answer) ?? groundsBy(fired);
+  ofRule.set(fired.answer, grounds);
+  return grounds;
 };

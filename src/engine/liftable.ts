@@ -1,5 +1,5 @@
 import type { FactWord } from '../knowledge/knowledge.js';
-import { cellKey, fillCell, type ReadFact, type Table, tableOf } from './cells.js';
+import { cellKey, fillCells, type ReadFact, type Table, tableOf } from './cells.js';
 import { type Condition, testsOf } from './condition.js';
 import type { Residual } from './specialise.js';
 
@@ -30,7 +30,6 @@ export const liftable = async (residual: Residual, read: ReadFact, facts: Readon
   const stern = tables.get(table) ?? tableOf(strict(table.condition), facts);
   tables.set(table, stern);
   const key = cellKey(stern, read);
-  const answer = stern.cells.get(key) ?? (await fillCell(stern, key));
-  stern.cells.set(key, answer);
-  return answer.certainly ? [] : open;
+  if (!stern.cells.has(key)) await fillCells([{ table: stern, key }]);
+  return stern.cells.get(key)!.certainly ? [] : open;
 };

@@ -3,7 +3,7 @@ import type { FactWord, Rule } from '../knowledge/knowledge.js';
 import { bucketsOf, tooMany } from './buckets.js';
 import type { ReadFact } from './cells.js';
 import { testsOf } from './condition.js';
-import { evaluate, type Fired } from './evaluate.js';
+import { evaluateEach, type Fired } from './evaluate.js';
 import { type Judgement, judgementOf, ranged, severity } from './verdict.js';
 
 /** More combinations than this are not gone through: the range then stays as wide as each rule for itself allows. */
@@ -13,6 +13,19 @@ const mostCombinations = 1024;
 function* combinations<Item>([first, ...rest]: readonly (readonly Item[])[]): Generator<readonly Item[]> {
   if (first === undefined) yield [];
   else for (const row of combinations(rest)) for (const item of first) yield [item, ...row];
+}
+
+/** Items in lots of one, two, four and so on: the first few mostly say all, and of many the engine is asked together. */
+function* growing<Item>(items: Iterable<Item>): Generator<readonly Item[]> {
+  let lot: Item[] = [];
+  let size = 1;
+  for (const item of items) {
+    if (lot.push(item) < size) continue;
+    yield lot;
+    lot = [];
+    size *= 2;
+  }
+  if (lot.length > 0) yield lot;
 }
 
 /**
@@ -34,11 +47,17 @@ export const sharpened = async (judgement: Judgement, fired: readonly Fired<Rule
   if (values.reduce((product, each) => product * each.length, 1) > mostCombinations) return judgement;
   const settled = fired.filter((each) => each.fires === 'certainly');
   let [best, worst] = [judgement.range[1], judgement.range[0]];
-  for (const row of combinations(values)) {
-    const told = new Map(unknown.map(({ buckets }, i): [string, FactValue] => [buckets.fact, known(row[i]!, 'given')]));
-    const now = judgementOf([...settled, ...(await evaluate(open.map(({ residual }) => residual), (id) => told.get(id) ?? read(id)))]);
-    if (severity(now.range[0]) < severity(best)) best = now.range[0];
-    if (severity(now.range[1]) > severity(worst)) worst = now.range[1];
+  const moving = open.map(({ residual }) => residual);
+  for (const rows of growing(combinations(values))) {
+    const reads = rows.map((row): ReadFact => {
+      const told = new Map(unknown.map(({ buckets }, i): [string, FactValue] => [buckets.fact, known(row[i]!, 'given')]));
+      return (id) => told.get(id) ?? read(id);
+    });
+    for (const might of await evaluateEach(moving, reads)) {
+      const now = judgementOf([...settled, ...might]);
+      if (severity(now.range[0]) < severity(best)) best = now.range[0];
+      if (severity(now.range[1]) > severity(worst)) worst = now.range[1];
+    }
     /* Both ends are really met: nothing is left to sharpen. */
     if (best === judgement.range[0] && worst === judgement.range[1]) return judgement;
   }

@@ -1,5 +1,5 @@
 import type { Knowledge, Trait, Value } from '../knowledge/knowledge.js';
-import { type Answer, askEngine } from './askEngine.js';
+import { type Answer, type Asked, askEngine } from './askEngine.js';
 import { type Table, tableOf } from './cells.js';
 import { type Condition, type Constant, type Limit, type Test, testsOf } from './condition.js';
 import { type Conditional, ruleCondition } from './ruleCondition.js';
@@ -21,7 +21,8 @@ export interface Residual<Whole extends Conditional = Conditional> {
 
 const valuesOf = (trait: Trait | undefined): readonly Value[] => (trait === undefined ? [] : (trait.either ?? [trait.is as Value]));
 
-const limitsOf = (limit: Limit, traits: Traits, daysNeeded: number | undefined): readonly Value[] => {
+/** What a limit comes to for a species: several figures where sources disagree, none where the trait or figure is missing. */
+export const limitsOf = (limit: Limit, traits: Traits, daysNeeded: number | undefined): readonly Value[] => {
   if ('is' in limit) return [limit.is];
   const figures = 'trait' in limit ? valuesOf(traits[limit.trait]) : daysNeeded === undefined ? [] : [daysNeeded];
   return figures.map((figure) => (typeof figure === 'number' ? Math.round((figure * limit.times + limit.plus) * 1e9) / 1e9 : figure));
@@ -44,7 +45,14 @@ const simplify = (condition: Condition): Condition => {
 
 /** What the engine said of a test on a trait; until it has, the promise of it. */
 interface Fold {
-  answer?: Pick<Answer, 'certainly' | 'possibly'>;
+  answer?: Answer;
+  readonly asked: Promise<void>;
+}
+
+/** Tests on traits that are asked of the engine together, once all rules at hand were looked at. */
+interface FoldRun {
+  readonly tests: Asked[];
+  readonly folds: Fold[];
   readonly asked: Promise<void>;
 }
 
@@ -53,12 +61,27 @@ export interface Folds {
   readonly conditions: WeakMap<Conditional, { readonly whole: Condition; readonly tests: readonly Test[] }>;
   readonly asked: Map<string, Fold>;
   readonly tables: Map<string, Table>;
+  next?: FoldRun | undefined;
 }
 
 export const newFolds = (): Folds => ({ conditions: new WeakMap(), asked: new Map(), tables: new Map() });
 
-const ask = (condition: Test, values: readonly Value[]): Fold => {
-  const fold: Fold = { asked: askEngine(condition, new Map([[condition.fact, values]])).then((answer) => { fold.answer = answer; }) };
+const newRun = (folds: Folds): FoldRun => {
+  const ask = async (): Promise<void> => {
+    await Promise.resolve();
+    folds.next = undefined;
+    const answers = await askEngine(run.tests);
+    run.folds.forEach((fold, i) => { fold.answer = answers[i]!; });
+  };
+  const run: FoldRun = { tests: [], folds: [], asked: ask() };
+  return run;
+};
+
+const ask = (folds: Folds, condition: Test, values: readonly Value[]): Fold => {
+  folds.next ??= newRun(folds);
+  const fold: Fold = { asked: folds.next.asked };
+  folds.next.tests.push({ condition, possible: new Map([[condition.fact, values]]) });
+  folds.next.folds.push(fold);
   return fold;
 };
 
@@ -88,7 +111,7 @@ export const specialise = async <Whole extends Conditional>(rule: Whole, operati
     if (values.length === 0) continue;
     const { kind, fact, operator, limit } = test;
     const key = JSON.stringify([fact, operator, limits, values]);
-    const fold = folds.asked.get(key) ?? ask({ kind, fact, operator, limit, limits }, values);
+    const fold = folds.asked.get(key) ?? ask(folds, { kind, fact, operator, limit, limits }, values);
     folds.asked.set(key, fold);
     foldOf.set(test, fold);
   }

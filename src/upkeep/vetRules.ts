@@ -1,4 +1,4 @@
-import { fillCell, type Table } from '../engine/cells.js';
+import { answersOf, keyOf, type Table } from '../engine/cells.js';
 import { type Folds, newFolds, specialise } from '../engine/specialise.js';
 import type { Fault } from '../knowledge/check.js';
 import type { Knowledge, Rule, Species } from '../knowledge/knowledge.js';
@@ -33,16 +33,16 @@ const boundaryFaults = (rule: Rule, knowledge: Knowledge): readonly Fault[] =>
 
 /** Whether some combination of known facts makes a table's rule fire. */
 const canFire = async (table: Table): Promise<boolean> => {
-  const counts = table.buckets.map((buckets) => buckets.count);
-  const total = Math.min(4096, counts.reduce((product, count) => product * count, 1));
+  const total = Math.min(4096, table.buckets.reduce((product, { count }) => product * count, 1));
   for (let cell = 0; cell < total; cell++) {
     let rest = cell;
-    const key = counts.map((count) => {
+    const key = keyOf(table, ({ count }) => {
       const bucket = rest % count;
       rest = Math.floor(rest / count);
-      return `${1 << bucket},`;
-    }).join('');
-    if ((await fillCell(table, key)).certainly) return true;
+      return 1 << bucket;
+    });
+    const [answer] = await answersOf([{ table, key }]);
+    if (answer!.certainly) return true;
   }
   return false;
 };
