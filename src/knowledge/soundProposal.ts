@@ -1,4 +1,3 @@
-import { utc } from '@date-fns/utc';
 import { isValid, parseISO } from 'date-fns';
 import type { Proposal } from '../contract/types.generated.js';
 import { askedErrors } from './askedErrors.js';
@@ -10,10 +9,10 @@ type Members = Readonly<Record<string, unknown>>;
 const mostKept = 4096;
 const real = new Set<string>();
 
-/** Whether an ISO date of any exactness is one of the calendar. */
+/** Whether an ISO date of any exactness is one of the calendar: so in one time zone, so in all. */
 export const realDate = (iso: string): boolean => {
   if (real.has(iso)) return true;
-  if (!isValid(parseISO(iso, { in: utc }))) return false;
+  if (!isValid(parseISO(iso))) return false;
   if (real.size >= mostKept) real.clear();
   real.add(iso);
   return true;

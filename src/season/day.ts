@@ -1,10 +1,10 @@
-import { UTCDate, utc } from '@date-fns/utc';
 import { addDays, differenceInCalendarDays, formatISO, parseISO } from 'date-fns';
+import { utc } from './utc.js';
 
 /** A day, as whole days since 1970-01-01 UTC: no clock, no time zone. */
 export type Day = number;
 
-const epoch = new UTCDate(0);
+const epoch = utc(0);
 
 /** The same dates come again and again; past so many they are forgotten, and read anew. */
 const mostKept = 4096;
