@@ -1,3 +1,4 @@
+import { freeze } from '../freeze.js';
 import type { Knowledge, Rule, SourceWord, Species, Trait } from '../knowledge.js';
 import type { FoldedCommon, FoldedGroup, SourcePlaces } from './folded.js';
 import { fromColumns } from './fromColumns.js';
@@ -7,36 +8,44 @@ type Members = Readonly<Record<string, unknown>>;
 
 const byId = <Entry extends { readonly id: string }>(entries: readonly Entry[]): Readonly<Record<string, Entry>> => Object.fromEntries(entries.map((entry) => [entry.id, entry]));
 
-/** The species of a group, each with what it has from its parents: a trait that two share is one object. */
-const speciesOf = ({ names, traits }: FoldedGroup, sourcesAt: (places: SourcePlaces) => readonly string[]): readonly Species[] => {
-  const named = fromColumns(names).map((members) => ({ ...members, id: (members['id'] as string | undefined) ?? plainId(members['name'] as string) }) as Members & { readonly id: string });
-  /* In order of name, so that each species is put together by one walk. */
-  const order = Object.keys(traits).sort();
-  const own: (Trait | undefined)[][] = named.map(() => []);
+/** What each species of a group has of its own, by the place of the trait in `order`. */
+const ownTraits = ({ traits }: FoldedGroup, order: readonly string[], ids: readonly string[], sourcesAt: (places: SourcePlaces) => readonly string[]): readonly (readonly (Trait | undefined)[])[] => {
+  const own: (Trait | undefined)[][] = ids.map(() => []);
   order.forEach((trait, place) => {
     const [species, values, sources] = traits[trait]!;
     species.forEach((at, i) => {
       const value = values[i] as NonNullable<Trait['is']> | { readonly either: NonNullable<Trait['either']> };
-      own[at]![place] = { ...(typeof value === 'object' && 'either' in value ? { either: value.either } : { is: value }), sources: sourcesAt(sources[i]!), level: named[at]!.id };
+      own[at]![place] = { ...(typeof value === 'object' && 'either' in value ? { either: value.either } : { is: value }), sources: sourcesAt(sources[i]!), level: ids[at]! };
     });
   });
+  return own;
+};
+
+/** The species of a group, each with what it has from its parents: a trait that two share is one object. Traits are put together, and frozen, when they are first looked at: most answers are about one species. */
+const speciesOf = (group: FoldedGroup, sourcesAt: (places: SourcePlaces) => readonly string[]): readonly Species[] => {
+  const named = fromColumns(group.names).map((members) => ({ ...members, id: (members['id'] as string | undefined) ?? plainId(members['name'] as string) }) as Members & { readonly id: string });
+  /* In order of name, so that each species is put together by one walk. */
+  const order = Object.keys(group.traits).sort();
+  let own: readonly (readonly (Trait | undefined)[])[] | undefined;
   const whole: (Species['traits'] | undefined)[] = [];
   const traitsAt = (at: number): Species['traits'] => {
     const kept = whole[at];
     if (kept !== undefined) return kept;
+    own ??= ownTraits(group, order, named.map(({ id }) => id), sourcesAt);
     const parent = named[at]!['parent'] as number | undefined;
     const inherited = parent === undefined ? {} : traitsAt(parent);
     if (own[at]!.length === 0) return (whole[at] = inherited);
     const made: Record<string, Trait> = {};
     order.forEach((name, place) => {
-      const trait = own[at]![place] ?? inherited[name];
+      const trait = own![at]![place] ?? inherited[name];
       if (trait !== undefined) made[name] = trait;
     });
-    return (whole[at] = made);
+    return (whole[at] = freeze(made));
   };
   return named.map((members, at) => {
     const { parent, ...rest } = members as Members & { readonly id: string; readonly parent?: number };
-    return { ...rest, ...(parent === undefined ? {} : { parent: named[parent]!.id }), traits: traitsAt(at) } as unknown as Species;
+    const species = { ...freeze(rest), ...(parent === undefined ? {} : { parent: named[parent]!.id }), get traits() { return traitsAt(at); } } as unknown as Species;
+    return Object.freeze(species);
   });
 };
 
