@@ -1,5 +1,7 @@
+import { pathToFileURL } from 'node:url';
 import { Tinypool } from 'tinypool';
 import type { Advisor } from '../../advisor.js';
+import { packageFile } from '../../knowledge/read/packageFile.js';
 import { answerChunk, type AnsweredChunk, type Chunk } from './answerChunk.js';
 import type { Answerer } from './answerLines.js';
 
@@ -11,6 +13,6 @@ const chunkLines = 200;
 
 /** Answers on several threads; the same lines in the same order. */
 export const onThreads = (jobs: number): Answerer & { readonly close: () => Promise<void> } => {
-  const pool = new Tinypool({ filename: new URL('./answerThread.js', import.meta.url).href, name: 'answer', minThreads: jobs, maxThreads: jobs, isolateWorkers: false });
+  const pool = new Tinypool({ filename: pathToFileURL(packageFile('dist/cli/lines/answerThread.js')).href, name: 'answer', minThreads: jobs, maxThreads: jobs, isolateWorkers: false });
   return { answer: async (chunk: Chunk) => (await pool.run(chunk)) as AnsweredChunk, chunkLines, atOnce: 2 * jobs, close: async () => { await pool.destroy(); } };
 };

@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { InvalidArgumentError } from 'commander';
 import { didYouMean } from '../../knowledge/nearest.js';
+import { packageFile } from '../../knowledge/read/packageFile.js';
 
 /** The members of an assessment that `--fields` chooses, checked against its schema. */
 export const fieldsOf = (written: string): readonly string[] => {
-  const schema = JSON.parse(readFileSync(new URL('../../../schemas/assessment.schema.json', import.meta.url), 'utf8')) as { readonly properties: object };
+  const schema = JSON.parse(readFileSync(packageFile('schemas/assessment.schema.json'), 'utf8')) as { readonly properties: object };
   const members = Object.keys(schema.properties);
   const fields = written.split(',').map((field) => field.trim());
   for (const field of fields) {

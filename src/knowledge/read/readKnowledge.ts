@@ -1,6 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { type Validator, validatorOf } from '../../contract/validatorOf.js';
 import type { Aims } from '../aims.js';
 import { crossCheck, type Fault } from '../check.js';
@@ -9,6 +8,7 @@ import { flatten } from '../flatten.js';
 import type { Alert, Caution, FollowUp, Growing, Knowledge, PhaseWord, SourceWord } from '../knowledge.js';
 import type { Parts, WrittenSpecies } from '../parts.js';
 import { pathOf, schemaIssues } from '../schemaIssues.js';
+import { packageFile } from './packageFile.js';
 import { readFolder } from './readFolder.js';
 import { readEntries, readChores, readFacts, readOperations } from './readWords.js';
 import type { YamlFile } from './readYaml.js';
@@ -20,11 +20,9 @@ export interface ReadKnowledge {
   readonly files: ReadonlyMap<string, YamlFile>;
 }
 
-const packaged = fileURLToPath(new URL('../../../', import.meta.url));
-
 const validators = new Map<string, Validator>();
 
-const schemaFile = (name: string): Readonly<Record<string, object>> => ({ [`${name}.schema.json`]: JSON.parse(readFileSync(join(packaged, 'schemas', `${name}.schema.json`), 'utf8')) as object });
+const schemaFile = (name: string): Readonly<Record<string, object>> => ({ [`${name}.schema.json`]: JSON.parse(readFileSync(packageFile(`schemas/${name}.schema.json`), 'utf8')) as object });
 
 const fileValidator = (name: string): Validator => {
   const kept = validators.get(name);

@@ -15,7 +15,7 @@ const standIns: Readonly<Record<string, string>> = {
   eventemitter2: "export default class { async emitAsync() { return []; } on() { throw new Error('no listeners in this build'); } }",
 };
 
-const standIn: Plugin = {
+export const standIn: Plugin = {
   name: 'stand-in',
   setup: ({ onLoad, onResolve }) => {
     onResolve({ filter: new RegExp(`^(${Object.keys(standIns).join('|')})$`) }, ({ path }) => ({ path, namespace: 'stand-in' }));

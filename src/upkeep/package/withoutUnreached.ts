@@ -1,26 +1,29 @@
 import { readdirSync, readFileSync, rmSync } from 'node:fs';
-import { build } from 'esbuild';
-
-/** What is started by a path and not imported: the threads of the command line, and the demo of this repository. */
-const startedByPath = ['dist/cli/demo.js', 'dist/cli/lines/answerThread.js', 'dist/upkeep/shift/shiftThread.js'];
+import { dirname, join } from 'node:path/posix';
+import type { Metafile } from 'esbuild';
 
 interface Manifest {
-  readonly bin: Readonly<Record<string, string>>;
   readonly exports: Readonly<Record<string, string | Readonly<Record<string, string>>>>;
 }
 
-/** The modules that the package offers in Node: those of its entry points, its command, and what these start. */
-const offered = (): readonly string[] => {
-  const { bin, exports } = JSON.parse(readFileSync('package.json', 'utf8')) as Manifest;
-  const targets = Object.values(exports).flatMap((target) => (typeof target === 'string' ? [] : [target['node'] ?? target['default']!]));
-  return [...Object.values(bin), ...targets.filter((target) => !target.includes('*')), ...startedByPath];
+/** The declarations that these come to, themselves among them. */
+const declarationsFrom = (names: readonly string[]): ReadonlySet<string> => {
+  const reached = new Set(names);
+  for (const name of reached) {
+    for (const [, from] of readFileSync(name, 'utf8').matchAll(/(?:from|import) ?\(?['"](\.[^'"]*)\.js['"]/g)) reached.add(`${join(dirname(name), from!)}.d.ts`);
+  }
+  return reached;
 };
 
-/** Takes out of dist what contributors run and no user reaches: modules of upkeep that nothing offered imports, and the types of command line and upkeep. */
-export const withoutUnreached = async (): Promise<void> => {
-  const { metafile } = await build({ entryPoints: [...offered()], outdir: 'unwritten', bundle: true, splitting: true, format: 'esm', platform: 'node', packages: 'external', write: false, metafile: true, logLevel: 'warning' });
-  const reached = new Set(Object.keys(metafile.inputs));
-  for (const name of readdirSync('dist', { recursive: true, encoding: 'utf8' })) {
-    if (/^(?:upkeep|cli)\/.*\.(?:js|d\.ts)$/.test(name) && !reached.has(`dist/${name}`)) rmSync(`dist/${name}`);
-  }
+/** Takes out of dist what no user reaches: modules that stand in a bundle by now or that contributors alone run, and the types that no entry point comes to. */
+export const withoutUnreached = (...builds: readonly Metafile[]): void => {
+  const { exports } = JSON.parse(readFileSync('package.json', 'utf8')) as Manifest;
+  const targets = Object.values(exports).flatMap((target) => (typeof target === 'string' ? [] : Object.values(target))).map((target) => target.slice('./'.length));
+  const files = readdirSync('dist', { recursive: true, encoding: 'utf8' }).map((name) => `dist/${name}`).filter((name) => /\.(?:js|d\.ts)$/.test(name));
+  const offered = files.filter((name) => targets.some((target) => {
+    const [before, after] = target.split('*') as [string, string | undefined];
+    return after === undefined ? name === before : name.startsWith(before) && name.endsWith(after);
+  }));
+  const kept = new Set([...builds.flatMap(({ outputs }) => Object.keys(outputs)), ...offered, ...declarationsFrom(offered.filter((name) => name.endsWith('.d.ts')))]);
+  for (const name of files) if (!kept.has(name)) rmSync(name);
 };

@@ -1,6 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import type { Knowledge } from '../../knowledge/knowledge.js';
+import { packageFile } from '../../knowledge/read/packageFile.js';
 import type { Station } from '../../season/station.js';
 import type { Proposal } from '../wholeCorpus.js';
 import { type Shift, shiftBetween } from './shiftBetween.js';
@@ -18,7 +19,7 @@ const worthAThread = 5000;
 
 const inThread = async (part: Part): Promise<Shift> =>
   await new Promise((resolve, reject) => {
-    const worker = new Worker(new URL('./shiftThread.js', import.meta.url), { workerData: part });
+    const worker = new Worker(packageFile('dist/upkeep/shift/shiftThread.js'), { workerData: part });
     worker.once('message', resolve);
     worker.once('error', reject);
   });

@@ -1,0 +1,40 @@
+import { readFileSync } from 'node:fs';
+import { build, type Metafile, type Plugin } from 'esbuild';
+import { standIn } from './browserBuild.js';
+
+/** What is started by a path and not imported: the threads of the command line. */
+const startedByPath = ['./dist/cli/lines/answerThread.js', './dist/upkeep/shift/shiftThread.js'];
+
+interface Manifest {
+  readonly bin: Readonly<Record<string, string>>;
+  readonly dependencies: Readonly<Record<string, string>>;
+  readonly exports: Readonly<Record<string, string | Readonly<Record<string, string>>>>;
+}
+
+/** A file costs Node more than its bytes do: what single questions need is loaded with the advisor. */
+const atOnce: Plugin = {
+  name: 'at-once',
+  setup: ({ onLoad }) => {
+    onLoad({ filter: /dist\/advisor\.js$/ }, ({ path }) => {
+      const found: string[] = [];
+      const code = readFileSync(path, 'utf8').replace(/await import\(('[^']+')\)/g, (_, from: string) => `part${found.push(from)}`);
+      return { contents: found.map((from, i) => `import * as part${i + 1} from ${from};\n`).join('') + code, loader: 'js' };
+    });
+  },
+};
+
+/** The modules that the package offers in Node, by their names in dist: those of its entry points and its command, and what these start. */
+const offered = ({ bin, exports }: Manifest): readonly string[] => {
+  const targets = Object.values(exports).flatMap((target) => (typeof target === 'string' ? [] : [target['node'] ?? target['default']!]));
+  return [...Object.values(bin).map((path) => `./${path}`), ...targets.filter((target) => !target.includes('*')), ...startedByPath];
+};
+
+/** Writes the modules that the package offers in Node, each over itself, with all that they import in the chunks of dist/parts: a few files load several times faster than some hundred. */
+export const nodeBuild = async (): Promise<Metafile> => {
+  const manifest = JSON.parse(readFileSync('package.json', 'utf8')) as Manifest;
+  const { metafile } = await build({
+    entryPoints: [...offered(manifest)], outdir: 'dist', outbase: 'dist', allowOverwrite: true, bundle: true, splitting: true, format: 'esm', platform: 'node', target: 'node20',
+    external: Object.keys(manifest.dependencies), minifyWhitespace: true, minifySyntax: true, lineLimit: 160, legalComments: 'none', charset: 'utf8', metafile: true, plugins: [standIn, atOnce], chunkNames: 'parts/[hash]', logLevel: 'warning',
+  });
+  return metafile;
+};
