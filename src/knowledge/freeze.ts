@@ -2,7 +2,7 @@
 export const freeze = <Data>(data: Data): Data => {
   if (typeof data === 'object' && data !== null && !Object.isFrozen(data)) {
     Object.freeze(data);
-    for (const member of Object.values(data)) freeze(member);
+    for (const member of Object.values(data)) if (typeof member === 'object') freeze(member);
   }
   return data;
 };

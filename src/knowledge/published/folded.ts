@@ -29,8 +29,9 @@ export interface FoldedNotes {
   readonly sources: Readonly<Record<string, string>>;
 }
 
-/** A group of species as text, to be made knowledge of by `knowledgeOf`. */
+/** A group of species as texts, to be made knowledge of by `knowledgeOf`: all but the traits, and the traits. */
 export interface SpeciesGroup {
   readonly id: string;
-  readonly text: string;
+  readonly names: string;
+  readonly traits: string;
 }

@@ -6,6 +6,9 @@ import { unfold } from './unfold.js';
 
 export type { SpeciesGroup } from './folded.js';
 
+/** The traits are parsed when the first tree of the group is asked about. */
+const foldedOf = ({ names, traits }: SpeciesGroup): FoldedGroup => ({ ...(JSON.parse(names) as Omit<FoldedGroup, 'traits'>), get traits() { return JSON.parse(traits) as FoldedGroup['traits']; } });
+
 /**
  * Knowledge of some groups of species alone, with all rules.
  *
@@ -17,4 +20,4 @@ export type { SpeciesGroup } from './folded.js';
  * const advisor = createAdvisor(knowledgeOf(pines));
  */
 export const knowledgeOf = (...groups: readonly SpeciesGroup[]): Knowledge =>
-  freeze(unfold(JSON.parse(text) as FoldedCommon, Object.fromEntries(groups.map((group) => [group.id, JSON.parse(group.text) as FoldedGroup]))));
+  freeze(unfold(JSON.parse(text) as FoldedCommon, Object.fromEntries(groups.map((group) => [group.id, foldedOf(group)]))));

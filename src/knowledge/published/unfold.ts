@@ -8,8 +8,14 @@ type Members = Readonly<Record<string, unknown>>;
 
 const byId = <Entry extends { readonly id: string }>(entries: readonly Entry[]): Readonly<Record<string, Entry>> => Object.fromEntries(entries.map((entry) => [entry.id, entry]));
 
-/** What each species of a group has of its own, by the place of the trait in `order`. */
-const ownTraits = ({ traits }: FoldedGroup, order: readonly string[], ids: readonly string[], sourcesAt: (places: SourcePlaces) => readonly string[]): readonly (readonly (Trait | undefined)[])[] => {
+/** The traits of a group, in order of name, and of each species what it has of its own at these places. */
+interface OwnTraits {
+  readonly order: readonly string[];
+  readonly own: readonly (readonly (Trait | undefined)[])[];
+}
+
+const ownTraits = (traits: FoldedGroup['traits'], ids: readonly string[], sourcesAt: (places: SourcePlaces) => readonly string[]): OwnTraits => {
+  const order = Object.keys(traits).sort();
   const own: (Trait | undefined)[][] = ids.map(() => []);
   order.forEach((trait, place) => {
     const [species, values, sources] = traits[trait]!;
@@ -18,26 +24,25 @@ const ownTraits = ({ traits }: FoldedGroup, order: readonly string[], ids: reado
       own[at]![place] = { ...(typeof value === 'object' && 'either' in value ? { either: value.either } : { is: value }), sources: sourcesAt(sources[i]!), level: ids[at]! };
     });
   });
-  return own;
+  return { order, own };
 };
 
 /** The species of a group, each with what it has from its parents: a trait that two share is one object. Traits are put together, and frozen, when they are first looked at: most answers are about one species. */
 const speciesOf = (group: FoldedGroup, sourcesAt: (places: SourcePlaces) => readonly string[]): readonly Species[] => {
   const named = fromColumns(group.names).map((members) => ({ ...members, id: (members['id'] as string | undefined) ?? plainId(members['name'] as string) }) as Members & { readonly id: string });
-  /* In order of name, so that each species is put together by one walk. */
-  const order = Object.keys(group.traits).sort();
-  let own: readonly (readonly (Trait | undefined)[])[] | undefined;
+  let unfolded: OwnTraits | undefined;
   const whole: (Species['traits'] | undefined)[] = [];
   const traitsAt = (at: number): Species['traits'] => {
     const kept = whole[at];
     if (kept !== undefined) return kept;
-    own ??= ownTraits(group, order, named.map(({ id }) => id), sourcesAt);
+    unfolded ??= ownTraits(group.traits, named.map(({ id }) => id), sourcesAt);
+    const { order, own } = unfolded;
     const parent = named[at]!['parent'] as number | undefined;
     const inherited = parent === undefined ? {} : traitsAt(parent);
     if (own[at]!.length === 0) return (whole[at] = inherited);
     const made: Record<string, Trait> = {};
     order.forEach((name, place) => {
-      const trait = own![at]![place] ?? inherited[name];
+      const trait = own[at]![place] ?? inherited[name];
       if (trait !== undefined) made[name] = trait;
     });
     return (whole[at] = freeze(made));
@@ -51,8 +56,6 @@ const speciesOf = (group: FoldedGroup, sourcesAt: (places: SourcePlaces) => read
 
 /** One hash of two, the same whichever comes first. */
 const both = (a: string, b: string): string => (BigInt(`0x${a}`) ^ BigInt(`0x${b}`)).toString(16).padStart(16, '0');
-
-const inOrder = <Entry>(record: Readonly<Record<string, Entry>>): Readonly<Record<string, Entry>> => Object.fromEntries(Object.entries(record).sort(([a], [b]) => (a < b ? -1 : 1)));
 
 /** Knowledge of these groups of species, from what the package holds; remarks and the examples of rules are left out of it. */
 export const unfold = (common: FoldedCommon, groups: Readonly<Record<string, FoldedGroup>>): Knowledge => {
@@ -72,6 +75,6 @@ export const unfold = (common: FoldedCommon, groups: Readonly<Record<string, Fol
     hash: chosen.length === inAll ? hash : [hash, ...chosen.map((id) => groups[id]!.hash)].reduce(both),
     sources: byId(sources),
     rules: byId(rules),
-    species: inOrder(byId(chosen.flatMap((id) => speciesOf(groups[id]!, sourcesAt)))),
+    species: byId(chosen.flatMap((id) => speciesOf(groups[id]!, sourcesAt)).sort((a, b) => (a.id < b.id ? -1 : 1))),
   };
 };
