@@ -10,9 +10,15 @@ export type Found =
 
 const marks = /[\u0300-\u036f]/g;
 
+/** Most names: there is nothing to leave out of them. */
+const plain = /^[a-z]+(?: [a-z]+)*$/;
+
 /** A name as it is compared: no case, accents, hybrid signs or punctuation. */
-export const plainName = (name: string): string =>
-  name.normalize('NFKD').replace(marks, '').toLowerCase().replace(/[×✕]/g, ' ').replace(/[’'`".,()]/g, '').replace(/[-_\s]+/g, ' ').trim();
+export const plainName = (name: string): string => {
+  const small = name.toLowerCase();
+  if (plain.test(small)) return small;
+  return name.normalize('NFKD').replace(marks, '').toLowerCase().replace(/[×✕]/g, ' ').replace(/[’'`".,()]/g, '').replace(/[-_\s]+/g, ' ').trim();
+};
 
 interface Index {
   readonly ids: ReadonlyMap<string, Species>;

@@ -39,7 +39,8 @@ const monthlyBasis = (): number[][] => {
   for (const length of monthLengths) {
     const sum = new Array<number>(terms).fill(0);
     for (let i = 0; i < length; i += 1, yearDay += 1) {
-      basisAt(yearDay).forEach((value, k) => { sum[k] = (sum[k] ?? 0) + value / length; });
+      const basis = basisAt(yearDay);
+      for (let k = 0; k < terms; k += 1) sum[k]! += basis[k]! / length;
     }
     months.push(sum);
   }
@@ -54,7 +55,11 @@ const weightsOfDays = (): readonly (readonly number[])[] => {
   const ofMonth = months.map((row) => solve(normal, row));
   return Array.from({ length: daysInYear }, (_, yearDay) => {
     const basis = basisAt(yearDay);
-    return ofMonth.map((coefficients) => coefficients.reduce((sum, c, k) => sum + c * (basis[k] ?? 0), 0));
+    return ofMonth.map((coefficients) => {
+      let sum = 0;
+      for (let k = 0; k < terms; k += 1) sum += coefficients[k]! * basis[k]!;
+      return sum;
+    });
   });
 };
 
