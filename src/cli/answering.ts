@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { createAdvisor } from '../advisor.js';
 import { knowledge } from '../knowledge/bundled.js';
-import { withNotes } from '../knowledge/published/withNotes.js';
+import type { Knowledge } from '../knowledge/knowledge.js';
 import { places } from '../season/places.js';
 import { askCommand } from './ask.js';
 import { compareCommand } from './compare.js';
@@ -19,5 +19,6 @@ import { yearCommand } from './year.js';
 export const addAnsweringCommands = (program: Command): void => {
   const advisor = createAdvisor(knowledge, { places });
   program.version(knowledge.version);
-  for (const command of [askCommand(advisor), compareCommand(advisor), explainCommand(advisor), planCommand(advisor), dueCommand(advisor), keepersCommand(advisor), measureCommand(knowledge), yearCommand(advisor), speciesCommand(advisor, () => withNotes(knowledge)), ruleCommand(knowledge, () => withNotes(knowledge)), placesCommand(places)]) program.addCommand(command);
+  const noted = async (): Promise<Knowledge> => (await import('../knowledge/published/withNotes.js')).withNotes(knowledge);
+  for (const command of [askCommand(advisor), compareCommand(advisor), explainCommand(advisor), planCommand(advisor), dueCommand(advisor), keepersCommand(advisor), measureCommand(knowledge), yearCommand(advisor), speciesCommand(advisor, noted), ruleCommand(knowledge, noted), placesCommand(places)]) program.addCommand(command);
 };

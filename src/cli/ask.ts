@@ -38,17 +38,17 @@ const jobsOf = (written: string): number => {
 };
 
 /** A proposal with what the words and flags of the command line tell put into it. */
-const told = (proposal: unknown, flags: Flags, knowledge: Knowledge): unknown => {
+const told = async (proposal: unknown, flags: Flags, knowledge: Knowledge): Promise<unknown> => {
   let asked = proposal;
   if (flags['op'] !== undefined) asked = setAt(asked, 'operation.op', flags['op']);
   if (flags['species'] !== undefined) asked = setAt(asked, 'tree.species', flags['species']);
-  return withFlags(asked, flags, knowledge);
+  return await withFlags(asked, flags, knowledge);
 };
 
 /** What would change nothing: flags for a batch without one, and flags of one proposal beside a batch. */
-const refuseIdle = ({ lines, fields, jobs, ...flags }: AskOptions & Flags, knowledge: Knowledge): void => {
+const refuseIdle = async ({ lines, fields, jobs, ...flags }: AskOptions & Flags, knowledge: Knowledge): Promise<void> => {
   const idle = lines === true ? [] : [...(fields === undefined ? [] : ['--fields']), ...(jobs === undefined ? [] : ['--jobs'])];
-  const members = lines === true ? Object.keys(told({}, flags, knowledge) as object) : [];
+  const members = lines === true ? Object.keys((await told({}, flags, knowledge)) as object) : [];
   if (idle.length + members.length === 0) return;
   throw new SparebudError([
     ...idle.map((flag) => ({ code: 'not-allowed', path: flag, message: `\`${flag}\` without \`--lines\``, help: 'it is for a batch: one JSON proposal a line, with --lines' }) as const),
@@ -77,13 +77,13 @@ export const askCommand = (advisor: Advisor): Command => {
   addProposalFlags(command, knowledge)
     .addHelpText('after', '\nExample:\n  sparebud ask repot "trident maple" --roots-removed 0.4 --latitude 51.1 --longitude 3.7 --date 2026-09-20')
     .action(async (what: string | undefined, species: string | undefined, options: AskOptions & Flags) => {
-      refuseIdle(options, knowledge);
+      await refuseIdle(options, knowledge);
       let failed = false;
       let met = false;
       if (options.lines === true) {
         keepHeapSmall();
         const input = what === undefined || what === '-' ? process.stdin : createReadStream(what);
-        const threads = options.jobs === undefined || options.jobs === 1 ? undefined : onThreads(options.jobs);
+        const threads = options.jobs === undefined || options.jobs === 1 ? undefined : await onThreads(options.jobs);
         const rate = rateOn(process.stderr);
         const answered = await answerLines(threads ?? onThisThread(advisor), options, input, process.stdout, rate.progress);
         await threads?.close();
@@ -92,9 +92,9 @@ export const askCommand = (advisor: Advisor): Command => {
         failed = answered.failed > 0;
       } else {
         const fromFile = what !== undefined && isFile(what);
-        const read = fromFile ? readProposals(what) : [{}];
+        const read = fromFile ? await readProposals(what) : [{}];
         for (const [i, proposal] of read.entries()) {
-          let asked = told(proposal, { ...(fromFile ? {} : { op: what }), species, ...options }, knowledge);
+          let asked = await told(proposal, { ...(fromFile ? {} : { op: what }), species, ...options }, knowledge);
           const undated = dateOf(asked) === undefined && (asked as { readonly tree?: { readonly phase?: unknown } }).tree?.phase === undefined;
           if (undated) asked = setAt(asked, 'date', today());
           try {

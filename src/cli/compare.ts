@@ -23,15 +23,19 @@ export const compareCommand = (advisor: Advisor): Command =>
     .addHelpText('after', '\nExample:\n  sparebud compare repot "trident maple" --roots-removed 0.4 --place koeln-cologne-germany --date 2026-11-15 --or date=2027-03-20 --or operation.rootsRemoved=0.1')
     .action(async (what: string | undefined, species: string | undefined, options: { readonly or: readonly string[]; readonly units: Units; readonly json?: true } & Readonly<Record<string, unknown>>) => {
       const fromFile = what !== undefined && isFile(what);
-      let asked: unknown = fromFile ? readProposals(what)[0] : {};
+      let asked: unknown = fromFile ? (await readProposals(what))[0] : {};
       if (what !== undefined && !fromFile) asked = setAt(asked, 'operation.op', what);
       if (species !== undefined) asked = setAt(asked, 'tree.species', species);
-      asked = withFlags(asked, options, advisor.knowledge);
+      asked = await withFlags(asked, options, advisor.knowledge);
       if (options.or.length === 0) throw new SparebudError([{ code: 'missing', path: '--or', message: 'nothing to compare with', help: 'give at least one --or, such as --or date=2027-03-15' }]);
-      const patches = options.or.map((text) => text.split(',').reduce<Record<string, unknown>>((patch, each) => {
-        const [path, ...value] = each.split('=');
-        return setAt(patch, path!.trim(), typed(value.join('=')));
-      }, {}));
+      const patches = await Promise.all(options.or.map(async (text) => {
+        let patch: Record<string, unknown> = {};
+        for (const each of text.split(',')) {
+          const [path, ...value] = each.split('=');
+          patch = setAt(patch, path!.trim(), await typed(value.join('=')));
+        }
+        return patch;
+      }));
       const comparison = await advisor.compare(asked, patches);
       process.stdout.write(options.json === true ? `${JSON.stringify(comparison, undefined, 2)}\n` : printComparison(comparison, advisor.knowledge, pageOf(options)));
       if (comparison.variants.some((variant) => variant.issues !== undefined)) process.exitCode = 2;

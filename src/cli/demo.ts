@@ -13,7 +13,7 @@ const page = pageOf({ units: 'metric' });
 const counts = new Map<string, number>();
 
 process.stdout.write('Three invented trees in an invented garden: a young larch, an olive from a garden centre, an old trident maple.\n');
-for (const proposal of readProposals(fileURLToPath(new URL('../../docs/demo/three-trees.yaml', import.meta.url)))) {
+for (const proposal of await readProposals(fileURLToPath(new URL('../../docs/demo/three-trees.yaml', import.meta.url)))) {
   const { meta } = proposal as { readonly meta: { readonly say: string } };
   const assessment = await advisor.assess(proposal);
   counts.set(assessment.verdict, (counts.get(assessment.verdict) ?? 0) + 1);

@@ -25,7 +25,7 @@ export const dueCommand = (advisor: Advisor): Command =>
     .action(async (file: string, { date = today(), days, json, ics, units }: { readonly date?: string; readonly days?: string; readonly json?: true; readonly ics?: string; readonly units: Units }) => {
       const ahead = days === undefined ? undefined : Number(days);
       if (ahead !== undefined && !(Number.isInteger(ahead) && ahead >= 0 && ahead <= 366)) throw new SparebudError([{ code: 'out-of-bounds', path: '--days', message: `\`${days!}\` is out of bounds in \`--days\``, found: days, help: 'accepted: a whole number from 0 to 366' }]);
-      const due = await advisor.due(readProposals(file)[0], date, ahead);
+      const due = await advisor.due((await readProposals(file))[0], date, ahead);
       if (ics !== undefined && ics !== '-') writeFileSync(ics, dueCalendar(due, advisor.knowledge));
       if (ics === '-') process.stdout.write(dueCalendar(due, advisor.knowledge));
       else process.stdout.write(json === true ? `${JSON.stringify(due, undefined, 2)}\n` : printDue(due, advisor.knowledge, pageOf({ units })));

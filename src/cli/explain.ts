@@ -29,7 +29,7 @@ export const explainCommand = (advisor: Advisor): Command =>
     .option('--json', 'print as JSON')
     .addHelpText('after', '\nExample:\n  sparebud ask repot "trident maple" --date 2027-03-10 --json | sparebud explain -')
     .action(async (file: string, options: { readonly json?: true; readonly units: Units }) => {
-      for (const kept of readProposals(file)) {
+      for (const kept of await readProposals(file)) {
         const explained = await advisor.explain(kept);
         process.stdout.write(options.json === true ? `${JSON.stringify(explained, undefined, 2)}\n` : `${printExplained(explained, pageOf(options))}\n`);
         if (explained.issues !== undefined) process.exitCode = 2;

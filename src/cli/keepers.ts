@@ -34,7 +34,7 @@ export const keepersCommand = (advisor: Advisor): Command => {
     .option('--svg', 'print a picture of the best set')
     .addHelpText('after', '\nExample:\n  sparebud keepers docs/demo/keepers-pine.yaml --aim formal-upright')
     .action(async (file: string, { aim, date, years, json, svg, units }: Options) => {
-      let asked = readProposals(file)[0];
+      let [asked] = await readProposals(file);
       if (aim !== undefined) asked = setAt(asked, 'tree.aim.style', aim);
       if (years !== undefined) asked = setAt(asked, 'years', Number(years));
       asked = setAt(asked, 'date', date ?? (asked as { readonly date?: string } | undefined)?.date ?? today());

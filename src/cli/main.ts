@@ -1,11 +1,11 @@
 #!/usr/bin/env node
+import module from 'node:module';
 import { Command } from 'commander';
 import { SparebudError } from '../knowledge/error.js';
-import { newCommand } from './new.js';
 import { printIssue } from '../knowledge/printIssue.js';
-import { coverCommand } from './cover.js';
-import { shiftCommand } from './shift.js';
-import { vetCommand } from './vet.js';
+
+/* From Node 22.1 on: what was compiled once is kept for the next run. */
+(module as { readonly enableCompileCache?: () => unknown }).enableCompileCache?.();
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(0);
@@ -14,15 +14,16 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 
 const program = new Command('sparebud').description('May I do this, to this tree, here, on this day?').showHelpAfterError('(see --help)')
   .addHelpText('after', '\nExample:\n  sparebud ask repot "trident maple" --roots-removed 0.4 --place koeln-cologne-germany --date 2027-03-20');
-const upkeep = [vetCommand(), newCommand(), coverCommand(), shiftCommand()];
-for (const command of upkeep) program.addCommand(command);
+
+/** What maintainers run: it looks at a folder, and runs where no knowledge could be built yet. */
+const upkeep = ['vet', 'new', 'cover', 'shift'];
+const named = (name: string | undefined): boolean => program.commands.some((command) => command.name() === name);
 
 try {
-  /* Knowledge is loaded only where it is asked; what maintainers run looks at a folder, and runs where none could be built yet. */
-  if (!upkeep.some((command) => command.name() === process.argv[2])) {
-    const { addAnsweringCommands } = await import('./answering.js');
-    addAnsweringCommands(program);
-  }
+  const asked = process.argv[2];
+  /* Knowledge is loaded only where it is asked, and what maintainers run where they run it, or where all is listed. */
+  if (asked === undefined || !upkeep.includes(asked)) (await import('./answering.js')).addAnsweringCommands(program);
+  if (!named(asked)) (await import('./upkeeping.js')).addUpkeepCommands(program);
   /* 1 is kept for what --fail-on waits for: a command that cannot be understood was not answered. */
   for (const command of [program, ...program.commands]) command.exitOverride(({ exitCode }) => process.exit(exitCode === 0 ? 0 : 2));
   await program.parseAsync();

@@ -31,7 +31,7 @@ export const measureCommand = (knowledge: Knowledge): Command =>
     .addOption(unitsOption())
     .option('--json', 'print as JSON')
     .addHelpText('after', '\nExample:\n  sparebud measure docs/demo/keepers-pine.yaml')
-    .action((file: string, options: { readonly json?: true; readonly units: Units }) => {
-      const all = readProposals(file).map((written) => measuresOf(written, knowledge));
+    .action(async (file: string, options: { readonly json?: true; readonly units: Units }) => {
+      const all = (await readProposals(file)).map((written) => measuresOf(written, knowledge));
       process.stdout.write(options.json === true ? all.map((measures) => `${JSON.stringify(measures, undefined, 2)}\n`).join('') : all.map((measures) => printMeasures(measures, pageOf(options))).join('\n'));
     });

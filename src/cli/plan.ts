@@ -18,7 +18,7 @@ export const planCommand = (advisor: Advisor): Command =>
     .addHelpText('after', '\nExample:\n  sparebud plan docs/demo/plan-shrub.yaml')
     .action(async (file: string, options: { readonly json?: true; readonly failOn?: string; readonly units: Units }) => {
       const plans = [];
-      for (const question of readProposals(file)) plans.push(await advisor.plan(question));
+      for (const question of await readProposals(file)) plans.push(await advisor.plan(question));
       process.stdout.write(options.json === true ? plans.map((plan) => `${JSON.stringify(plan, undefined, 2)}\n`).join('') : plans.map((plan) => printPlan(plan, advisor.knowledge, pageOf(options))).join('\n'));
       if (plans.some((plan) => plan.steps.some((step) => step.operations.some((assessment) => meets(options.failOn, assessment))))) process.exitCode = 1;
     });

@@ -1,5 +1,4 @@
 import { type Command, Option } from 'commander';
-import { parse } from 'yaml';
 import type { FactWord, Knowledge } from '../knowledge/knowledge.js';
 
 /** A flag of the command line and the place in a proposal that it fills. */
@@ -46,8 +45,16 @@ export const setAt = (proposal: unknown, path: string, value: unknown): Record<s
 
 const dated = /^\d{4}(-\d\d){0,2}$|^\d\d-\d\d$/;
 
-/** A value as typed: numbers, true and false are what they look like, dates and words stay text. */
-export const typed = (text: string): unknown => (dated.test(text) ? text : (parse(text) as unknown));
+const counted = /^-?(?:0|[1-9]\d*)(?:\.\d+)?$/;
+const word = /^(?!(?:true|false|null)$)[a-z]+(?:-[a-z]+)*$/;
+
+/** A value as typed: numbers, true and false are what they look like, dates and words stay text; anything else is read as YAML, for which its parser is loaded. */
+export const typed = async (text: string): Promise<unknown> => {
+  if (dated.test(text) || word.test(text)) return text;
+  if (counted.test(text)) return Number(text);
+  const { parse } = await import('yaml');
+  return parse(text) as unknown;
+};
 
 /** Adds a flag for everything that a proposal can tell in one word; the words come from the knowledge. */
 export const addProposalFlags = (command: Command, knowledge: Knowledge): Command => {
@@ -59,15 +66,15 @@ export const addProposalFlags = (command: Command, knowledge: Knowledge): Comman
 };
 
 /** A proposal with what the flags say put into it. */
-export const withFlags = (proposal: unknown, options: Readonly<Record<string, unknown>>, knowledge: Knowledge): unknown => {
+export const withFlags = async (proposal: unknown, options: Readonly<Record<string, unknown>>, knowledge: Knowledge): Promise<unknown> => {
   let filled = proposal;
   for (const { name, path } of flagsOf(knowledge)) {
     const value = options[name.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase())];
-    if (typeof value === 'string') filled = setAt(filled, path, typed(value));
+    if (typeof value === 'string') filled = setAt(filled, path, await typed(value));
   }
   for (const each of options['set'] as readonly string[]) {
     const [path, ...value] = each.split('=');
-    filled = setAt(filled, path!, typed(value.join('=')));
+    filled = setAt(filled, path!, await typed(value.join('=')));
   }
   return filled;
 };

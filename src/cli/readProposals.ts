@@ -1,18 +1,18 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { parseAllDocuments } from 'yaml';
 import { SparebudError } from '../knowledge/error.js';
 
 /** Whether a word on the command line names a file, or standard input. */
 export const isFile = (word: string): boolean => word === '-' || /\.(ya?ml|json)$/i.test(word) || existsSync(word);
 
 /** The proposals of a YAML or JSON file, or of standard input for `-`: one, a list, or several documents. */
-export const readProposals = (file: string): readonly unknown[] => {
+export const readProposals = async (file: string): Promise<readonly unknown[]> => {
   let text: string;
   try {
     text = readFileSync(file === '-' ? 0 : file, 'utf8');
   } catch {
     throw new SparebudError([{ code: 'missing', path: file, message: `no file \`${file}\` to read`, help: 'name a YAML or JSON file, or - for standard input' }]);
   }
+  const { parseAllDocuments } = await import('yaml');
   const documents = parseAllDocuments(text, { prettyErrors: false });
   const read: unknown[] = [];
   for (const document of Array.isArray(documents) ? documents : []) {

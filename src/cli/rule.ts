@@ -1,6 +1,5 @@
 import { Command } from 'commander';
 import colors from 'picocolors';
-import { stringify } from 'yaml';
 import { engineRules } from '../engine/engineRules.js';
 import { SparebudError } from '../knowledge/error.js';
 import { didYouMean } from '../knowledge/nearest.js';
@@ -8,7 +7,8 @@ import type { Knowledge, Rule } from '../knowledge/knowledge.js';
 import { inUnits, type Units } from './page/inUnits.js';
 import { unitsOption } from './page/unitsOption.js';
 
-const sheet = (rule: Rule, knowledge: Knowledge, units: Units): string => {
+const sheet = async (rule: Rule, knowledge: Knowledge, units: Units): Promise<string> => {
+  const { stringify } = await import('yaml');
   const operations = rule.operations === 'all' ? 'every operation' : rule.operations.join(', ');
   const sources = rule.sources.map((id) => {
     const source = knowledge.sources[id];
@@ -21,7 +21,7 @@ const sheet = (rule: Rule, knowledge: Knowledge, units: Units): string => {
 };
 
 /** `sparebud rule`: the list of all, or one with its conditions, reasons and sources. */
-export const ruleCommand = (knowledge: Knowledge, noted: () => Knowledge): Command =>
+export const ruleCommand = (knowledge: Knowledge, noted: () => Promise<Knowledge>): Command =>
   new Command('rule')
     .description('list the rules, or show one with its conditions and sources')
     .argument('[id]', 'such as roots/too-many')
@@ -29,16 +29,16 @@ export const ruleCommand = (knowledge: Knowledge, noted: () => Knowledge): Comma
     .option('--json', 'print as JSON')
     .option('--engine', 'print all in the format of json-rules-engine, a rule a line')
     .addHelpText('after', '\nExample:\n  sparebud rule wound/girth-half')
-    .action((id: string | undefined, options: { readonly units: Units; readonly json?: true; readonly engine?: true }) => {
+    .action(async (id: string | undefined, options: { readonly units: Units; readonly json?: true; readonly engine?: true }) => {
       if (options.engine === true) {
         for (const rule of engineRules(knowledge)) process.stdout.write(`${JSON.stringify(rule)}\n`);
         return;
       }
       if (id === undefined) {
-        for (const rule of Object.values((options.json === true ? noted() : knowledge).rules)) process.stdout.write(options.json === true ? `${JSON.stringify(rule)}\n` : `${rule.id.padEnd(36)} ${rule.verdict.padEnd(15)} ${rule.title}\n`);
+        for (const rule of Object.values((options.json === true ? await noted() : knowledge).rules)) process.stdout.write(options.json === true ? `${JSON.stringify(rule)}\n` : `${rule.id.padEnd(36)} ${rule.verdict.padEnd(15)} ${rule.title}\n`);
         return;
       }
-      const rule = Object.hasOwn(knowledge.rules, id) ? noted().rules[id] : undefined;
+      const rule = Object.hasOwn(knowledge.rules, id) ? (await noted()).rules[id] : undefined;
       if (rule === undefined) throw new SparebudError([{ code: 'unknown-name', path: 'rule', message: `unknown rule \`${id}\``, help: didYouMean(id, Object.keys(knowledge.rules)) ?? 'see `sparebud rule` for the list' }]);
-      process.stdout.write(options.json === true ? `${JSON.stringify(rule, undefined, 2)}\n` : sheet(rule, knowledge, options.units));
+      process.stdout.write(options.json === true ? `${JSON.stringify(rule, undefined, 2)}\n` : await sheet(rule, knowledge, options.units));
     });

@@ -21,14 +21,14 @@ const sheet = (species: Species, knowledge: Knowledge, units: Units): string => 
 };
 
 /** `sparebud species`: the list of all, or the traits of one with their sources. */
-export const speciesCommand = (advisor: Advisor, noted: () => Knowledge): Command =>
+export const speciesCommand = (advisor: Advisor, noted: () => Promise<Knowledge>): Command =>
   new Command('species')
     .description('list the species, or show the traits of one with their sources')
     .argument('[name]', 'id, accepted name, synonym or common name')
     .addOption(unitsOption())
     .option('--json', 'print as JSON')
     .addHelpText('after', '\nExample:\n  sparebud species "trident maple"')
-    .action((name: string | undefined, options: { readonly json?: true; readonly units: Units }) => {
+    .action(async (name: string | undefined, options: { readonly json?: true; readonly units: Units }) => {
       const { knowledge } = advisor;
       if (name === undefined) {
         for (const species of Object.values(knowledge.species)) {
@@ -40,6 +40,6 @@ export const speciesCommand = (advisor: Advisor, noted: () => Knowledge): Comman
       const found = advisor.findSpecies(name);
       if (found.kind === 'ambiguous') throw new SparebudError([{ code: 'ambiguous-species', path: 'species', message: `\`${name}\` may be several species`, help: `say which: ${found.species.map((each) => each.name).join(', ')}` }]);
       if (found.kind === 'unknown') throw new SparebudError([{ code: 'unknown-species', path: 'species', message: `unknown species \`${name}\``, help: found.near.length > 0 ? `did you mean ${found.near.join(' or ')}?` : 'see `sparebud species` for the list' }]);
-      const species = noted().species[found.species.id]!;
+      const species = (await noted()).species[found.species.id]!;
       process.stdout.write(options.json === true ? `${JSON.stringify(species, undefined, 2)}\n` : sheet(species, knowledge, options.units));
     });

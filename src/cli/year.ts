@@ -24,9 +24,9 @@ export const yearCommand = (advisor: Advisor): Command => {
   return addProposalFlags(command, knowledge)
     .addHelpText('after', '\nExample:\n  sparebud year "trident maple" --place koeln-cologne-germany --vigour strong --only repot,cut-back')
     .action(async (what: string | undefined, options: { readonly from?: string; readonly only?: string; readonly json?: true; readonly svg?: true; readonly units: Units } & Readonly<Record<string, unknown>>) => {
-      let asked: unknown = what !== undefined && isFile(what) ? readProposals(what)[0] : {};
+      let asked: unknown = what !== undefined && isFile(what) ? (await readProposals(what))[0] : {};
       if (what !== undefined && !isFile(what)) asked = setAt(asked, 'tree.species', what);
-      const { tree, where, from } = withFlags(asked, options, knowledge) as { readonly tree: Proposal['tree']; readonly where?: Proposal['where']; readonly from?: string };
+      const { tree, where, from } = (await withFlags(asked, options, knowledge)) as { readonly tree: Proposal['tree']; readonly where?: Proposal['where']; readonly from?: string };
       const year = await advisor.year({
         tree, ...(where === undefined ? {} : { where }), from: options.from ?? from ?? `${today().slice(0, 4)}-01-01`,
         ...(options.only === undefined ? {} : { operations: options.only.split(',').map((op) => ({ op: op.trim(), ...knowledge.operations[op.trim()]?.usual[0] })) }),

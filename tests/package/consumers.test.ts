@@ -31,6 +31,16 @@ test('Node, from CommonJS by import(): the same, byte for byte', () => {
   expect(run('commonjs.cjs')).toBe(expected);
 });
 
+test('in Node an error is one class, whichever entry point it comes from', () => {
+  writeFileSync(join(inNode, 'errors.js'), `import { createAdvisor, SparebudError } from 'sparebud';
+    import { knowledge } from 'sparebud/knowledge';
+    import { extendKnowledge } from 'sparebud/extend';
+    import { readKnowledge } from 'sparebud/node';
+    const refused = async (work) => { try { await work(); return 'nothing'; } catch (error) { return error instanceof SparebudError; } };
+    process.stdout.write(JSON.stringify(await Promise.all([async () => await createAdvisor(knowledge).assess({}), () => extendKnowledge(knowledge, { nonsense: 1 }), () => readKnowledge('./nowhere')].map(refused))));`);
+  expect(run('errors.js')).toBe('[true,true,true]');
+});
+
 test('the command finds all its parts in the package: threads, and what maintainers run on a folder of their own', () => {
   const sparebud = (...words: readonly string[]): string => execFileSync(process.execPath, ['node_modules/sparebud/dist/cli/main.js', ...words], { cwd: inNode, encoding: 'utf8' });
   writeFileSync(join(inNode, 'lines.jsonl'), `${JSON.stringify(question)}\n${JSON.stringify({ ...question, date: '2026-03-20' })}\n`);

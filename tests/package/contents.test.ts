@@ -22,14 +22,28 @@ const forbidden = (code: string): readonly string[] => {
   return found;
 };
 
+/** These modules of the package and all of its own that they import; `later` for those too that they import only when they are asked. */
+const comesTo = (names: readonly string[], later: boolean): ReadonlySet<string> => {
+  const reached = new Set(names);
+  for (const name of reached) {
+    const from = (node: { readonly source?: AnyNode | null }): void => {
+      const source = node.source?.type === 'Literal' ? String(node.source.value) : '';
+      if (source.startsWith('.')) reached.add(join(dirname(name), source));
+    };
+    simple(parse(read(name), { ecmaVersion: 2023, sourceType: 'module' }), { ImportDeclaration: from, ExportNamedDeclaration: from, ...(later ? { ImportExpression: from } : {}) });
+  }
+  return reached;
+};
+const { exports } = JSON.parse(read('package.json')) as { readonly exports: Readonly<Record<string, string | Readonly<Record<string, string>>>> };
+/** The file that an entry point is, in Node or anywhere else; `*` where it is one of many. */
+const targetOf = (entry: string, where: 'node' | 'default'): string => {
+  const target = exports[entry]!;
+  return (typeof target === 'string' ? target : (target[where] ?? target['default']!)).slice('./'.length);
+};
+
 /* Every module that an app in a browser can come to: those of the entry points anywhere but in Node, and what they import. */
-const manifest = JSON.parse(read('package.json')) as { readonly exports: Readonly<Record<string, string | Readonly<Record<string, string>>>> };
-const elsewhere = Object.entries(manifest.exports).flatMap(([name, target]) => (typeof target === 'string' || name === './node' ? [] : [target['default']!.slice('./'.length)]));
-const forBrowsers = new Set(packedFiles.filter((name) => elsewhere.some((target) => name.startsWith(target.split('*')[0]!) && name.endsWith(target.split('*').at(-1)!))));
-for (const name of forBrowsers) {
-  const from = (node: { readonly source?: AnyNode | null }): void => { if (node.source?.type === 'Literal') forBrowsers.add(join(dirname(name), String(node.source.value))); };
-  simple(parse(read(name), { ecmaVersion: 2023, sourceType: 'module' }), { ImportDeclaration: from, ImportExpression: from, ExportNamedDeclaration: from });
-}
+const elsewhere = Object.keys(exports).filter((entry) => entry !== './node').map((entry) => targetOf(entry, 'default').split('*'));
+const forBrowsers = comesTo(packedFiles.filter((name) => name.endsWith('.js') && elsewhere.some(([before, after]) => (after === undefined ? name === before : name.startsWith(before!) && name.endsWith(after)))), true);
 
 test('the tree of syntax shows what a strict content policy stops', () => {
   for (const code of ['eval("1")', 'new Function("a")', 'const f = globalThis.Function; Function("a")', "import 'node:vm'", "export { a } from 'vm'", "await import('node:fs')", 'await import(name)', 'setTimeout("a")', 'require("vm")', 'process.env']) expect(forbidden(code), code).not.toEqual([]);
@@ -58,6 +72,11 @@ test('it holds what an app needs, and nothing of ours', () => {
   expect(tarballBytes).toBeLessThan(720_000);
 });
 
+test('in Node a first answer takes few files: each costs more to find than to read', () => {
+  const files = comesTo(['.', './knowledge', './places'].map((entry) => targetOf(entry, 'node')), false);
+  expect(files.size).toBeLessThanOrEqual(20);
+});
+
 test('what it bundles is named with its licence', () => {
   for (const build of ['browser', 'parts']) {
     const notices = read(`dist/${build}/LICENSES.txt`);
@@ -68,7 +87,7 @@ test('what it bundles is named with its licence', () => {
 });
 
 test('every entry point is there, with its types', () => {
-  for (const target of Object.values(manifest.exports).flatMap((each) => (typeof each === 'string' ? [each] : Object.values(each)))) {
+  for (const target of Object.values(exports).flatMap((each) => (typeof each === 'string' ? [each] : Object.values(each)))) {
     const [before, after] = target.slice('./'.length).split('*') as [string, string | undefined];
     expect(packedFiles.some((name) => (after === undefined ? name === before : name.startsWith(before) && name.endsWith(after))), target).toBe(true);
   }

@@ -1,5 +1,4 @@
 import { pathToFileURL } from 'node:url';
-import { Tinypool } from 'tinypool';
 import type { Advisor } from '../../advisor.js';
 import { packageFile } from '../../knowledge/read/packageFile.js';
 import { answerChunk, type AnsweredChunk, type Chunk } from './answerChunk.js';
@@ -12,7 +11,8 @@ export const onThisThread = (advisor: Advisor): Answerer => ({ answer: async (ch
 const chunkLines = 200;
 
 /** Answers on several threads; the same lines in the same order. */
-export const onThreads = (jobs: number): Answerer & { readonly close: () => Promise<void> } => {
+export const onThreads = async (jobs: number): Promise<Answerer & { readonly close: () => Promise<void> }> => {
+  const { Tinypool } = await import('tinypool');
   const pool = new Tinypool({ filename: pathToFileURL(packageFile('dist/cli/lines/answerThread.js')).href, name: 'answer', minThreads: jobs, maxThreads: jobs, isolateWorkers: false });
   return { answer: async (chunk: Chunk) => (await pool.run(chunk)) as AnsweredChunk, chunkLines, atOnce: 2 * jobs, close: async () => { await pool.destroy(); } };
 };

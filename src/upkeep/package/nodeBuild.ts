@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { builtinModules } from 'node:module';
 import { build, type Metafile, type Plugin } from 'esbuild';
 import { standIn } from './browserBuild.js';
 
@@ -23,6 +24,15 @@ const atOnce: Plugin = {
   },
 };
 
+/** Older packages require what Node holds, which a module cannot: it is imported for them. */
+const builtIns: Plugin = {
+  name: 'built-ins',
+  setup: ({ onLoad, onResolve }) => {
+    onResolve({ filter: new RegExp(`^(?:node:.*|${builtinModules.join('|')})$`) }, ({ kind, path }) => (kind === 'require-call' ? { path, namespace: 'built-in' } : undefined));
+    onLoad({ filter: /./, namespace: 'built-in' }, ({ path }) => ({ contents: ['process', 'node:process'].includes(path) ? 'module.exports = process;' : `export * from '${path}';`, loader: 'js' }));
+  },
+};
+
 /** The modules that the package offers in Node, by their names in dist: those of its entry points and its command, and what these start. */
 const offered = ({ bin, exports }: Manifest): readonly string[] => {
   const targets = Object.values(exports).flatMap((target) => (typeof target === 'string' ? [] : [target['node'] ?? target['default']!]));
@@ -34,7 +44,7 @@ export const nodeBuild = async (): Promise<Metafile> => {
   const manifest = JSON.parse(readFileSync('package.json', 'utf8')) as Manifest;
   const { metafile } = await build({
     entryPoints: [...offered(manifest)], outdir: 'dist', outbase: 'dist', allowOverwrite: true, bundle: true, splitting: true, format: 'esm', platform: 'node', target: 'node20',
-    external: Object.keys(manifest.dependencies), minifyWhitespace: true, minifySyntax: true, lineLimit: 160, legalComments: 'none', charset: 'utf8', metafile: true, plugins: [standIn, atOnce], chunkNames: 'parts/[hash]', logLevel: 'warning',
+    external: Object.keys(manifest.dependencies), legalComments: 'none', charset: 'utf8', metafile: true, plugins: [standIn, builtIns, atOnce], chunkNames: 'parts/[hash]', logLevel: 'warning',
   });
   return metafile;
 };
