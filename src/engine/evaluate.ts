@@ -1,5 +1,5 @@
 import type { Answer } from './askEngine.js';
-import { type Cell, type CellKey, cellKey, fillCells, type ReadFact, type Table } from './cells.js';
+import { type CellKey, cellKey, fillCells, type ReadFact, type Table } from './cells.js';
 import type { Conditional } from './ruleCondition.js';
 import type { Residual } from './specialise.js';
 
@@ -12,12 +12,15 @@ export interface Fired<Whole extends Conditional = Conditional> {
   readonly answer?: Answer;
 }
 
-/** What the tables say of these facts; the cells that are empty yet are put on a list instead. */
-const lookedUp = <Whole extends Conditional>(residuals: readonly Residual<Whole>[], read: ReadFact, empty: Cell[]): readonly Fired<Whole>[] => {
+/** Cells that are empty yet, each once. */
+type Empty = Map<Table, Set<CellKey>>;
+
+/** What the tables say of these facts; the cells that are empty yet are noted instead. */
+const lookedUp = <Whole extends Conditional>(residuals: readonly Residual<Whole>[], read: ReadFact, empty: Empty): readonly Fired<Whole>[] => {
   const fired: Fired<Whole>[] = [];
   const answerOf = (table: Table, key: CellKey): Answer | undefined => {
     const answer = table.cells.get(key);
-    if (answer === undefined) empty.push({ table, key });
+    if (answer === undefined) empty.set(table, (empty.get(table) ?? new Set()).add(key));
     return answer;
   };
   for (const residual of residuals) {
@@ -42,10 +45,10 @@ const lookedUp = <Whole extends Conditional>(residuals: readonly Residual<Whole>
 /** Which rules fire on each of some sets of facts: looked up in their tables; what is empty yet is asked of json-rules-engine, all that is known to be needed in one run. */
 export const evaluateEach = async <Whole extends Conditional>(residuals: readonly Residual<Whole>[], reads: readonly ReadFact[]): Promise<readonly (readonly Fired<Whole>[])[]> => {
   for (;;) {
-    const empty: Cell[] = [];
+    const empty: Empty = new Map();
     const fired = reads.map((read) => lookedUp(residuals, read, empty));
-    if (empty.length === 0) return fired;
-    await fillCells(empty);
+    if (empty.size === 0) return fired;
+    await fillCells([...empty].flatMap(([table, keys]) => [...keys].map((key) => ({ table, key }))));
   }
 };
 

@@ -56,15 +56,24 @@ interface FoldRun {
   readonly asked: Promise<void>;
 }
 
+/** A rule's condition, what of a species and operation it turns on, and what is left of it by these. */
+interface Turning {
+  readonly whole: Condition;
+  readonly tests: readonly Test[];
+  readonly traits: readonly string[];
+  readonly ofOperation: boolean;
+  readonly residuals: Map<string, Promise<Residual | undefined>>;
+}
+
 /** Remembers the condition of each rule, and what the engine said of a trait, so that each is asked once for all species that share it. */
 export interface Folds {
-  readonly conditions: WeakMap<Conditional, { readonly whole: Condition; readonly tests: readonly Test[] }>;
+  readonly rules: WeakMap<Conditional, Turning>;
   readonly asked: Map<string, Fold>;
   readonly tables: Map<string, Table>;
   next?: FoldRun | undefined;
 }
 
-export const newFolds = (): Folds => ({ conditions: new WeakMap(), asked: new Map(), tables: new Map() });
+export const newFolds = (): Folds => ({ rules: new WeakMap(), asked: new Map(), tables: new Map() });
 
 const newRun = (folds: Folds): FoldRun => {
   const ask = async (): Promise<void> => {
@@ -85,21 +94,19 @@ const ask = (folds: Folds, condition: Test, values: readonly Value[]): Fold => {
   return fold;
 };
 
-const conditionIn = ({ conditions }: Folds, rule: Conditional): { readonly whole: Condition; readonly tests: readonly Test[] } => {
-  let kept = conditions.get(rule);
+const turnsOn = (folds: Folds, rule: Conditional): Turning => {
+  let kept = folds.rules.get(rule);
   if (kept === undefined) {
     const whole = ruleCondition(rule);
-    kept = { whole, tests: testsOf(whole) };
-    conditions.set(rule, kept);
+    const tests = testsOf(whole);
+    const traits = tests.flatMap(({ fact, limit }) => [...(fact.startsWith('species.') ? [fact.slice('species.'.length)] : []), ...('trait' in limit ? [limit.trait] : [])]);
+    kept = { whole, tests, traits: [...new Set(traits)], ofOperation: tests.some(({ limit }) => 'operation' in limit), residuals: new Map() };
+    folds.rules.set(rule, kept);
   }
   return kept;
 };
 
-/** One rule for one operation and species: every test on a trait is asked of the engine, the rest is kept as a shared table. Undefined where it can never fire. */
-export const specialise = async <Whole extends Conditional>(rule: Whole, operation: string, traits: Traits, knowledge: Knowledge, folds: Folds): Promise<Residual<Whole> | undefined> => {
-  const daysNeeded = knowledge.operations[operation]?.daysNeeded?.days;
-  const { whole, tests } = conditionIn(folds, rule);
-
+const made = async <Whole extends Conditional>(rule: Whole, { whole, tests }: Turning, daysNeeded: number | undefined, traits: Traits, knowledge: Knowledge, folds: Folds): Promise<Residual<Whole> | undefined> => {
   /* First all that is not known yet is asked at once; then nothing is left to wait for. */
   const foldOf = new Map<Test, Fold>();
   const limitsOfTest = new Map<Test, readonly Value[]>();
@@ -156,4 +163,17 @@ export const specialise = async <Whole extends Conditional>(rule: Whole, operati
     folds.tables.set(key, table);
   }
   return { rule, folded, left, table, disputed: [...disputed].sort() };
+};
+
+/**
+ * One rule for one operation and species: every test on a trait is asked of the engine, the rest is kept as a shared table. Undefined where it can never fire.
+ * Species that are alike in the traits that the rule turns on share what is left of it.
+ */
+export const specialise = async <Whole extends Conditional>(rule: Whole, operation: string, traits: Traits, knowledge: Knowledge, folds: Folds): Promise<Residual<Whole> | undefined> => {
+  const turning = turnsOn(folds, rule);
+  const daysNeeded = turning.ofOperation ? knowledge.operations[operation]?.daysNeeded?.days : undefined;
+  const key = JSON.stringify([daysNeeded, ...turning.traits.map((id) => valuesOf(traits[id]))]);
+  const residual = turning.residuals.get(key) ?? made(rule, turning, daysNeeded, traits, knowledge, folds);
+  turning.residuals.set(key, residual);
+  return (await residual) as Residual<Whole> | undefined;
 };
