@@ -22,6 +22,11 @@ test('a method that no answer needs says so where it is called, the others stay 
   expect(lean).toContain('return this.facts.get(factId);');
 });
 
+test('a class calls the one that it extends with what that was given', () => {
+  expect(leanEngine(source('errors.js'))).toContain('(super(...props), this)');
+  expect(leanEngine(source('rule.js'))).toContain('(super(), this)');
+});
+
 test('a file that is written otherwise than expected is refused, and not shipped half', () => {
   expect(() => leanEngine(source('fact.js').replace('_createClass(Fact, [', '_createClass(Fact, own, ['))).toThrow('the methods of Fact were to be a list');
   expect(() => leanEngine(`${source('fact.js')}\nexports.more = function () { exports.default(); };`)).toThrow('written otherwise than expected');

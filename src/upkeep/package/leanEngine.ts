@@ -38,7 +38,10 @@ export const leanEngine = (source: string): string => {
       if (list.type !== 'ArrayExpression') throw new Error(`the methods of ${name} were to be a list`);
       return list.elements as Expression[];
     });
-    const start = textOf(made.body).replace(/var _this = _possibleConstructorReturn\(.*\);/, 'super(); var _this = this;').replace(/_classCallCheck\(.*\);/, '');
+    const start = textOf(made.body)
+      .replace(/_possibleConstructorReturn\(this, \(.*\)\.call\.apply\(_ref, \[this\]\.concat\((\w+)\)\)\);/, '(super(...$1), this);')
+      .replace(/_possibleConstructorReturn\(this, \(.*\)\.call\(this\)\);/, '(super(), this);')
+      .replace(/_classCallCheck\(.*\);/, '');
     return `class ${name} ${parent === undefined ? '' : `extends ${textOf(parent)} `}{\nconstructor(${made.params.map(textOf).join()}) ${start}\n${[...own.map((each) => methodOf(each, '')), ...fixed.map((each) => methodOf(each, 'static '))].join('\n')}\n}`;
   };
 
