@@ -20,12 +20,11 @@ export interface Ready {
 export const readyFor = (knowledge: Knowledge, stations: readonly Station[]): ((written: unknown) => Promise<Ready>) => {
   const residuals = residualsOf(knowledge);
   const places: Places = { stations, climateAt: climatesAt(stations), seasons: keptSeasons() };
-  let loaded: Promise<typeof import('../facts/built/builtOf.js')> | undefined;
   return async (written) => {
     /* What is wrong is put into words only where something is. */
     const proposal = soundProposal(written, knowledge) ?? (await import('../knowledge/checkProposal.js')).checkProposal(written, knowledge);
-    /* What is worked out of a structure is loaded when one is first told. */
-    const builtOf = proposal.tree.structure === undefined ? undefined : (await (loaded ??= import('../facts/built/builtOf.js'))).builtOf;
+    /* What is worked out of a structure is loaded only where one is told. */
+    const builtOf = proposal.tree.structure === undefined ? undefined : (await import('../facts/built/builtOf.js')).builtOf;
     const prepared = prepare(proposal, knowledge, places, builtOf);
     const left = await residuals(proposal.operation.op, prepared.variant, prepared.asked.traits);
     return { proposal, prepared, residuals: left, judge: judgeOf(prepared, left.rules, proposal.ignore) };
