@@ -1,6 +1,6 @@
 import { Engine, Fact, type NestedCondition, type TopLevelCondition } from 'json-rules-engine';
 import type { Value } from '../knowledge/knowledge.js';
-import type { Condition, Test } from './condition.js';
+import { type Condition, type Test, testsOf } from './condition.js';
 
 /** What json-rules-engine says of a condition, and of each of its tests in file order. */
 export interface Answer {
@@ -23,9 +23,11 @@ export interface Asked {
 
 type NameOf = (fact: string) => string;
 
+const limitsOf = (test: Test): readonly Value[] => test.limits ?? ('is' in test.limit ? [test.limit.is] : []);
+
 const compileTest = (test: Test, mode: Mode, nameOf: NameOf): NestedCondition => {
   const every = mode === 'certainly' && test.lenient !== true;
-  const limits = test.limits ?? ('is' in test.limit ? [test.limit.is] : []);
+  const limits = limitsOf(test);
   const one = (limit: Value): NestedCondition => ({ fact: nameOf(test.fact), operator: `${every ? 'everyFact' : 'someFact'}:${test.operator}`, value: limit });
   if (limits.length === 1) return one(limits[0]!);
   return mode === 'certainly' ? { all: limits.map(one) } : { any: limits.map(one) };
@@ -57,7 +59,9 @@ const judgedTests = (condition: Condition, judged: Judged | undefined): readonly
   return [judged?.result === true];
 };
 
-const modes = ['certainly', 'possibly'] as const;
+/** Where each fact has one value, and each test one limit, both ways of asking are one question. */
+const modesFor = ({ condition, possible }: Asked): readonly Mode[] =>
+  [...possible.values()].every((values) => values.length === 1) && testsOf(condition).every((test) => limitsOf(test).length === 1) ? ['certainly'] : ['certainly', 'possibly'];
 
 /**
  * Asks json-rules-engine about some conditions in one run, each with facts of its own.
@@ -66,11 +70,12 @@ const modes = ['certainly', 'possibly'] as const;
  */
 export const askEngine = async (asked: readonly Asked[]): Promise<readonly Answer[]> => {
   const engine = new Engine();
+  const modes = asked.map(modesFor);
   asked.forEach(({ condition, possible }, i) => {
     const nameOf: NameOf = (fact) => `${i} ${fact}`;
     for (const [id, values] of possible) engine.addFact(new Fact(nameOf(id), values as unknown as object, { cache: false }));
     const root = (mode: Mode): TopLevelCondition => ({ all: [compileCondition(condition, mode, nameOf)] });
-    for (const mode of modes) engine.addRule({ name: `${i} ${mode}`, conditions: root(mode), event: { type: 'holds' } });
+    for (const mode of modes[i]!) engine.addRule({ name: `${i} ${mode}`, conditions: root(mode), event: { type: 'holds' } });
   });
   const { results, failureResults } = await engine.run();
   const judged = new Map([...failureResults, ...results].map((result) => [result.name, result]));
@@ -81,7 +86,7 @@ export const askEngine = async (asked: readonly Asked[]): Promise<readonly Answe
       return { holds: result?.result === true, tests: judgedTests(condition, top?.all?.[0]) };
     };
     const certain = judgedBy('certainly');
-    const maybe = judgedBy('possibly');
+    const maybe = modes[i]!.length === 1 ? certain : judgedBy('possibly');
     return Object.freeze({ certainly: certain.holds, possibly: maybe.holds, testsCertain: certain.tests, testsPossible: maybe.tests });
   });
 };
