@@ -27,7 +27,7 @@ export const standIn: Plugin = {
 };
 
 /** What is loaded when it is first needed builds on all that was loaded at first: told so by an import, esbuild makes one part of that, and not one for each way in which it is shared. */
-const oneFirstPart: Plugin = {
+export const oneFirstPart: Plugin = {
   name: 'one-first-part',
   setup: ({ onLoad, onResolve }) => {
     onResolve({ filter: /^\./ }, ({ path, kind, resolveDir }) => (kind === 'dynamic-import' ? { path: join(resolveDir, path), pluginData: 'later' } : undefined));

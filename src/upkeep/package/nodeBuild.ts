@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { builtinModules } from 'node:module';
 import { build, type Metafile, type Plugin } from 'esbuild';
-import { standIn } from './browserBuild.js';
+import { oneFirstPart, standIn } from './browserBuild.js';
 
 /** What is started by a path and not imported: the threads of the command line. */
 const startedByPath = ['./dist/cli/lines/answerThread.js', './dist/upkeep/shift/shiftThread.js'];
@@ -11,18 +11,6 @@ interface Manifest {
   readonly dependencies: Readonly<Record<string, string>>;
   readonly exports: Readonly<Record<string, string | Readonly<Record<string, string>>>>;
 }
-
-/** A file costs Node more than its bytes do: what single questions need is loaded with the advisor. */
-const atOnce: Plugin = {
-  name: 'at-once',
-  setup: ({ onLoad }) => {
-    onLoad({ filter: /dist\/advisor\.js$/ }, ({ path }) => {
-      const found: string[] = [];
-      const code = readFileSync(path, 'utf8').replace(/await import\(('[^']+')\)/g, (_, from: string) => `part${found.push(from)}`);
-      return { contents: found.map((from, i) => `import * as part${i + 1} from ${from};\n`).join('') + code, loader: 'js' };
-    });
-  },
-};
 
 /** Older packages require what Node holds, which a module cannot: it is imported for them. */
 const builtIns: Plugin = {
@@ -44,7 +32,7 @@ export const nodeBuild = async (): Promise<Metafile> => {
   const manifest = JSON.parse(readFileSync('package.json', 'utf8')) as Manifest;
   const { metafile } = await build({
     entryPoints: [...offered(manifest)], outdir: 'dist', outbase: 'dist', allowOverwrite: true, bundle: true, splitting: true, format: 'esm', platform: 'node', target: 'node20',
-    external: Object.keys(manifest.dependencies), legalComments: 'none', charset: 'utf8', metafile: true, plugins: [standIn, builtIns, atOnce], chunkNames: 'parts/[hash]', logLevel: 'warning',
+    external: Object.keys(manifest.dependencies), legalComments: 'none', charset: 'utf8', metafile: true, plugins: [standIn, builtIns, oneFirstPart], chunkNames: 'parts/[hash]', logLevel: 'warning', logOverride: { 'ignored-bare-import': 'silent' },
   });
   return metafile;
 };
