@@ -9,6 +9,8 @@ export interface Table {
   readonly condition: Condition;
   readonly buckets: readonly Buckets[];
   readonly cells: Map<CellKey, Answer>;
+  /** The cells that are being filled. */
+  readonly filling: Map<CellKey, Promise<void>>;
   /** Whether the classes of all its facts fit into one whole number as bits; as they nearly always do. */
   readonly packed: boolean;
 }
@@ -33,7 +35,7 @@ export const tableOf = (condition: Condition, facts: Readonly<Record<string, Fac
   const buckets = ids.map((id) => bucketsOf(id, facts[id], tests.filter((test) => test.fact === id)));
   const wide = buckets.find(tooMany);
   if (wide !== undefined) throw new RangeError(`a rule cuts \`${wide.fact}\` into ${wide.count} classes: at most 30`);
-  return { condition, buckets, cells: new Map(), packed: buckets.reduce((sum, { count }) => sum + count, 0) <= mostPacked };
+  return { condition, buckets, cells: new Map(), filling: new Map(), packed: buckets.reduce((sum, { count }) => sum + count, 0) <= mostPacked };
 };
 
 const classOf = (buckets: Buckets, fact: FactValue, strict: boolean): number => {
@@ -100,8 +102,24 @@ export const answersOf = async (cells: readonly Cell[]): Promise<readonly Answer
     return { condition: table.condition, possible: new Map(table.buckets.map((buckets, i): [string, readonly Value[]] => [buckets.fact, buckets.stands.filter((_, bucket) => (classes[i]! & (1 << bucket)) !== 0)])) };
   }));
 
-/** Fills cells that are empty yet. */
+const fill = async (cells: readonly Cell[]): Promise<void> => {
+  if (cells.length === 0) return;
+  try {
+    const answers = await answersOf(cells);
+    cells.forEach(({ table, key }, i) => table.cells.set(key, answers[i]!));
+  } finally {
+    for (const { table, key } of cells) table.filling.delete(key);
+  }
+};
+
+/** Fills cells that are empty yet, each once: who asks for one that is being filled waits for the same answer. */
 export const fillCells = async (cells: readonly Cell[]): Promise<void> => {
-  const answers = await answersOf(cells);
-  cells.forEach(({ table, key }, i) => table.cells.set(key, answers[i]!));
+  const fresh: Cell[] = [];
+  const filled = Promise.resolve(fresh).then(fill);
+  await Promise.all(cells.map(async (cell) => {
+    const filling = cell.table.filling.get(cell.key);
+    if (filling === undefined) fresh.push(cell);
+    cell.table.filling.set(cell.key, filling ?? filled);
+    await (filling ?? filled);
+  }));
 };

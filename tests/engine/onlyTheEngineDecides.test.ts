@@ -91,3 +91,14 @@ test('whether a trait of the species meets a rule is asked of the engine too', a
   says.answer = 'real';
   expect(await specialise({ id: 'r', when: [{ 'species.form.leafHabit': 'deciduous' }] }, 'repot', conifer, shipped, newFolds())).toBeUndefined();
 });
+
+test('who asks the same at the same time waits for the same run of the engine', async () => {
+  says.answer = 'real';
+  await createAdvisor(shipped, { places: stations }).verdict(proposals[1]);
+  const once = says.runs;
+  says.runs = 0;
+  const advisor = createAdvisor(shipped, { places: stations });
+  await Promise.all(Array.from({ length: 20 }, async () => await advisor.verdict(proposals[1])));
+  expect(once).toBeGreaterThan(0);
+  expect(says.runs).toBe(once);
+});
