@@ -97,7 +97,7 @@ export const readParts = (root: string, version = '0.0.0'): ReadKnowledge => {
     followUps: withWhen(readEntries<FollowUp>(shared.get('following'))),
     ...readChores(shared.get('chores')),
     growing: (shared.get('growing')?.data ?? {}) as Growing,
-    aims: (shared.get('aims')?.data ?? {}) as Aims,
+    aims: (shared.get('aims')?.data ?? { terms: {}, styles: {} }) as Aims,
     renames: listIn(shared.get('renames')) as Parts['renames'],
     wording: (shared.get('wording/en')?.data ?? {}) as Parts['wording'],
   };
