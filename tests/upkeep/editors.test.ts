@@ -79,7 +79,7 @@ describe('in a rule that was just scaffolded, an editor completes', () => {
 
 describe('where the pointer rests, an editor says what it means', () => {
   test('of a trait, with its unit', async () => {
-    expect(await editor.hover(...inSpecies('traits:\n', 'traits:\n  roots.k|illC: { is: -9, source: common-practice }\n'))).toMatch(/roots.*\(C\)/s);
+    expect(await editor.hover(...inSpecies('traits:\n', 'traits:\n  roots.k|illC: { is: -9, source: common-practice }\n'))).toMatch(/roots.*\(°C\)/s);
   });
   test('of a fact in a condition', async () => {
     expect(await editor.hover(...inRule('  - TODO a condition', '  - season.gro|wingDaysLeft: { below: 60 }'))).toMatch(/days in which the tree can still grow/);

@@ -27,7 +27,7 @@ describe('a new species', () => {
     expect(path).toBe('species/taxa/fictaria-rubra.yaml');
     expect(parse(text)).toEqual({ name: 'Fictaria rubra', parent: 'fictaria', commonNames: { en: ['TODO the name that growers use'] }, traits: null });
     expect(text).toMatch(/how bare wood buds \(good, fair, poor, none\); fictaria says, by a-handbook\n {2}#~ budding\.bareWood: \{ is: good, source: TODO \}/);
-    expect(text).toMatch(/coldest night it grows in, in C \(-10 to 25\); no parent says\n {2}#~ growth\.minNightC: \{ is: TODO, source: TODO \}/);
+    expect(text).toMatch(/coldest night it grows in, in °C \(-10 to 25\); no parent says\n {2}#~ growth\.minNightC: \{ is: TODO, source: TODO \}/);
   });
 
   test('takes its names over from where they are listed', () => {
