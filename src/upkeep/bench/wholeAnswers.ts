@@ -13,11 +13,17 @@ export interface WholeAnswers {
   readonly coldAssessment: number;
   readonly assessment: number;
   readonly verdict: number;
+  readonly assessmentOfFull: number;
+  readonly verdictOfFull: number;
+  readonly verdictElsewhere: number;
   readonly yearFromEmpty: number;
   readonly year: number;
 }
 
-const rounds = 5;
+const rounds = 15;
+
+/** Few enough that their places and seasons are all remembered from one round to the next; of more, the oldest are forgotten. */
+const remembered = 60;
 
 const each = async (proposals: readonly unknown[], ask: (proposal: unknown) => Promise<unknown>): Promise<number> => {
   const took: number[] = [];
@@ -31,18 +37,26 @@ const again = async (work: () => Promise<number>): Promise<number> => {
   return median(medians);
 };
 
-export const wholeAnswers = async (knowledge: Knowledge, stations: readonly Station[], proposals: readonly unknown[]): Promise<WholeAnswers> => {
+/**
+ * @param proposals with logs and structures, at as many places
+ * @param plain questions as they are mostly asked
+ */
+export const wholeAnswers = async (knowledge: Knowledge, stations: readonly Station[], proposals: readonly unknown[], plain: readonly unknown[]): Promise<WholeAnswers> => {
   const newAdvisor = (): Advisor => createAdvisor(knowledge, { places: stations });
   const advisor = newAdvisor();
   const firstAssessment = await timed(async () => await advisor.assess(proposals[0]));
   const coldAssessment = await each(proposals, advisor.assess);
-  const assessment = await again(async () => await each(proposals, advisor.assess));
-  const verdict = await again(async () => await each(proposals, advisor.verdict));
+  const verdictElsewhere = await each(proposals, advisor.verdict);
+  const few = proposals.filter((_, i) => i % Math.ceil(proposals.length / remembered) === 0);
+  const assessmentOfFull = await again(async () => await each(few, advisor.assess));
+  const verdictOfFull = await again(async () => await each(few, advisor.verdict));
+  const assessment = await again(async () => await each(plain, advisor.assess));
+  const verdict = await again(async () => await each(plain, advisor.verdict));
   const yearFromEmpty = await again(async () => {
     const empty = newAdvisor();
     return await timed(async () => await empty.year(yearAsked));
   });
-  return { firstAssessment, coldAssessment, assessment, verdict, yearFromEmpty, year: await again(async () => await timed(async () => await advisor.year(yearAsked))) };
+  return { firstAssessment, coldAssessment, assessment, verdict, assessmentOfFull, verdictOfFull, verdictElsewhere, yearFromEmpty, year: await again(async () => await timed(async () => await advisor.year(yearAsked))) };
 };
 
 /** Runs of json-rules-engine for a year of one tree: each operation in its usual ways from empty, asked again, and each operation with nothing told of it from empty. */
