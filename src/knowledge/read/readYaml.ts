@@ -17,7 +17,7 @@ interface Placed {
 /** Reads YAML 1.2 text: duplicate keys and alias bombs are issues, never data. */
 export const readYaml = (file: string, text: string): YamlFile => {
   const lines = new LineCounter();
-  const parsed = parseDocument(text, { lineCounter: lines, version: '1.2', strict: true, uniqueKeys: true, prettyErrors: false });
+  const parsed = parseDocument(text, { lineCounter: lines, version: '1.2', strict: true, uniqueKeys: true, prettyErrors: false, logLevel: 'error' });
   const placeOf = (offset: number): { line: number; col: number } => {
     const { line, col } = lines.linePos(offset);
     return { line: Math.max(1, line), col: Math.max(1, col) };
