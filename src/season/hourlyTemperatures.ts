@@ -25,14 +25,18 @@ export const hourlyTemperatures = (before: DayForHours, today: DayForHours, afte
   const set = (day: DayForHours): number => 12 + day.daylengthH / 2;
   const byDay = (day: DayForHours, hour: number): number =>
     day.minC + (day.maxC - day.minC) * Math.sin((Math.PI * (hour - rise(day))) / (day.daylengthH + 4));
-  const byNight = (evening: DayForHours, morning: DayForHours, sinceSet: number): number => {
+  /* What a night turns on is worked out once for all its hours. */
+  const nightOf = (evening: DayForHours, morning: DayForHours): ((sinceSet: number) => number) => {
     const atSet = byDay(evening, set(evening));
     const night = 24 - set(evening) + rise(morning);
-    return atSet - ((atSet - morning.minC) / Math.log(night + 1)) * Math.log(sinceSet + 1);
+    const slope = (atSet - morning.minC) / Math.log(night + 1);
+    return (sinceSet) => atSet - slope * Math.log(sinceSet + 1);
   };
+  const [rises, sets, setBefore] = [rise(today), set(today), set(before)];
+  const [early, late] = [nightOf(before, today), nightOf(today, after)];
   return Array.from({ length: 24 }, (_, hour) => {
-    if (hour < rise(today)) return byNight(before, today, hour + 24 - set(before));
-    if (hour <= set(today)) return byDay(today, hour);
-    return byNight(today, after, hour - set(today));
+    if (hour < rises) return early(hour + 24 - setBefore);
+    if (hour <= sets) return byDay(today, hour);
+    return late(hour - sets);
   });
 };
