@@ -20,14 +20,12 @@ export interface Ready {
 export const readyFor = (knowledge: Knowledge, stations: readonly Station[]): ((written: unknown) => Promise<Ready>) => {
   const residuals = residualsOf(knowledge);
   const places: Places = { stations, climateAt: climatesAt(stations), seasons: keptSeasons() };
-  let builtOf: Parameters<typeof prepare>[3];
   return async (written) => {
     /* What is wrong is put into words only where something is. */
     const proposal = soundProposal(written, knowledge) ?? (await import('../knowledge/checkProposal.js')).checkProposal(written, knowledge);
-    const told = proposal.tree.structure !== undefined;
     /* What is worked out of a structure is loaded only where one is told. */
-    if (told) builtOf ??= (await import('../facts/built/builtOf.js')).builtOf;
-    const prepared = prepare(proposal, knowledge, places, told ? builtOf : undefined);
+    const builtOf = proposal.tree.structure === undefined ? undefined : (await import('../facts/built/builtOf.js')).builtOf;
+    const prepared = prepare(proposal, knowledge, places, builtOf);
     const left = await residuals(proposal.operation.op, prepared.variant, prepared.asked.traits);
     return { proposal, prepared, residuals: left, judge: judgeOf(prepared, left.rules, proposal.ignore) };
   };
