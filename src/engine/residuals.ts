@@ -12,12 +12,12 @@ export interface Residuals {
 
 export type ResidualsOf = (operation: string, variant: string, traits: Traits) => Promise<Residuals>;
 
-/** Trees with traits of their own come and go; past so many the kept residual rules are dropped, and made anew when asked for. */
+/** Trees with traits of their own come and go; past so many the kept residual rules are dropped, with their tables, and made anew when asked for. */
 const mostKept = 8000;
 
 /** The residual rules of each (operation, kind of tree), made on first use and kept. */
 export const residualsOf = (knowledge: Knowledge): ResidualsOf => {
-  const folds = newFolds();
+  let folds = newFolds();
   const kept = new Map<string, Promise<Residuals>>();
   const left = async <Whole extends Conditional & { readonly operations: readonly string[] | 'all' }>(all: readonly Whole[], operation: string, traits: Traits): Promise<readonly Residual<Whole>[]> => {
     const named = all.filter((each) => each.operations === 'all' || each.operations.includes(operation));
@@ -28,7 +28,10 @@ export const residualsOf = (knowledge: Knowledge): ResidualsOf => {
     const key = `${operation} ${variant}`;
     const there = kept.get(key);
     if (there !== undefined) return await there;
-    if (kept.size >= mostKept) kept.clear();
+    if (kept.size >= mostKept) {
+      kept.clear();
+      folds = newFolds();
+    }
     const made = Promise.all([left(Object.values(knowledge.rules), operation, traits), left(Object.values(knowledge.cautions), operation, traits), left(Object.values(knowledge.followUps), operation, traits), left(Object.values(knowledge.chores), operation, traits)])
       .then(([rules, cautions, followUps, chores]) => ({ rules, cautions, followUps, chores }));
     kept.set(key, made);
