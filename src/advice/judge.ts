@@ -119,7 +119,7 @@ export const judgeOf = (prepared: Prepared, rules: readonly Residual<Rule>[], ig
   const byDay = datedIn(prepared.asked.proposal);
   const verdictsOn = async (on: readonly Day[]): Promise<readonly Outcome[]> => {
     const { facts: base, changed, moving, still } = await splitBy('day', byDay);
-    cuts ??= cutsOf(moving.map(({ table }) => table!), changed);
+    cuts ??= cutsOf(moving.map(({ table }) => table!), words, changed);
     const before = { facts: base, changed };
     const standing = base.read('tree.standing').value as string;
     const fresh = new Map<string, Read>();

@@ -47,14 +47,14 @@ export interface Year {
 
 const days = 365;
 
-const runsOf = <Of>(each: readonly Of[], from: Day, same: (a: Of, b: Of) => boolean): readonly (Run & { readonly of: Of })[] => {
-  const runs: { of: Of; from: Day; to: Day }[] = [];
+const runsOf = <Of>(each: readonly Of[], dates: readonly string[], same: (a: Of, b: Of) => boolean): readonly (Run & { readonly of: Of })[] => {
+  const runs: { of: Of; readonly from: string; to: string }[] = [];
   each.forEach((of, i) => {
     const last = runs.at(-1);
-    if (last !== undefined && same(last.of, of)) last.to = from + i;
-    else runs.push({ of, from: from + i, to: from + i });
+    if (last !== undefined && same(last.of, of)) last.to = dates[i]!;
+    else runs.push({ of, from: dates[i]!, to: dates[i]! });
   });
-  return runs.map((run) => ({ of: run.of, from: isoOf(run.from), to: isoOf(run.to) }));
+  return runs;
 };
 
 const stakes: readonly Rule['costs'][] = ['tree', 'branch', 'flowers', 'time', 'looks'];
@@ -64,10 +64,10 @@ const loudest = ({ fired }: Outcome): Rule | undefined =>
   [...fired].sort((a, b) => severity(b.residual.rule.verdict) - severity(a.residual.rule.verdict) || Number(b.fires === 'certainly') - Number(a.fires === 'certainly') || stakes.indexOf(a.residual.rule.costs) - stakes.indexOf(b.residual.rule.costs))[0]?.residual.rule;
 
 /** What one piece of work comes to on each day of a year. */
-const strip = async (ready: Ready, from: Day): Promise<readonly YearRun[]> => {
-  const outcomes = await ready.judge.verdictsOn(Array.from({ length: days }, (_, i) => from + i));
+const strip = async (ready: Ready, on: readonly Day[], dates: readonly string[]): Promise<readonly YearRun[]> => {
+  const outcomes = await ready.judge.verdictsOn(on);
   const same = (a: Outcome, b: Outcome): boolean => a === b || (a.verdict === b.verdict && a.settled === b.settled && loudest(a) === loudest(b));
-  return runsOf(outcomes, from, same).map(({ of, ...run }) => {
+  return runsOf(outcomes, dates, same).map(({ of, ...run }) => {
     const rule = loudest(of);
     return { ...run, verdict: of.verdict, settled: of.settled, ...(rule === undefined ? {} : { because: ruleMessage(`${rule.id}.title`, rule.title) }) };
   });
@@ -88,33 +88,35 @@ export const yearOf = async (
   const { asked: base, species } = first.prepared;
   const { knowledge, climate } = base;
   const start = dayOf(from);
+  const on = Array.from({ length: days }, (_, i) => start + i);
+  const dates = on.map(isoOf);
   const standing = tree.standing ?? 'outdoors';
   const calendar = seasonCalendar(climate, seasonTraits(base.traits), start, [], standing);
   const frost = Object.fromEntries(Object.entries(frostOfYear(calendar)).map(([name, day]) => [name, typeof day === 'number' ? isoOf(day) : day])) as unknown as Year['frost'];
-  const seasons = Array.from({ length: days }, (_, i) => first.prepared.on(start + i).season(undefined, standing));
-  const phases = runsOf(seasons, start, (a, b) => a?.phase === b?.phase).flatMap(({ of, ...run }) => (of?.phase === undefined ? [] : [{ phase: of.phase as Phase, label: wordFor(of.phase, knowledge), plusMinusDays: Math.round(of.plusMinusDays), ...run }]));
+  const seasons = on.map((day) => first.prepared.on(day).season(undefined, standing));
+  const phases = runsOf(seasons, dates, (a, b) => a?.phase === b?.phase).flatMap(({ of, ...run }) => (of?.phase === undefined ? [] : [{ phase: of.phase as Phase, label: wordFor(of.phase, knowledge), plusMinusDays: Math.round(of.plusMinusDays), ...run }]));
   /* Only trees that sleep through winter need it, and two frost dates or a latitude do not tell it. */
   const sleeps = calendar.traits.model === 'deciduous' || calendar.traits.model === 'evergreen';
   const chill = sleeps && (climate.quality === 'station' || climate.quality === 'normals') ? winterChill(climate) : undefined;
-  const months = Array.from({ length: days }, (_, i) => start + i).filter((day) => isoOf(day).endsWith('-01'));
+  const months = dates.filter((date) => date.endsWith('-01'));
   const rows: Year['operations'][number][] = [];
   for (const operation of asked(first, question.operations)) {
     const { op, ...set } = operation;
     const word = knowledge.operations[op as string];
     const many = question.operations !== undefined || (word?.usual.length ?? 0) > 1;
     const ready = await ask(operation);
-    rows.push({ op: ready.proposal.operation.op, operation, label: many && Object.keys(set).length > 0 ? `${word?.label ?? String(op)}, ${setText(set, knowledge)}` : (word?.label ?? String(op)), runs: await strip(ready, start) });
+    rows.push({ op: ready.proposal.operation.op, operation, label: many && Object.keys(set).length > 0 ? `${word?.label ?? String(op)}, ${setText(set, knowledge)}` : (word?.label ?? String(op)), runs: await strip(ready, on, dates) });
   }
   const notes = [...new Set([...climate.notes, ...seasons.flatMap((season) => season?.notes ?? [])])].filter((note) => Object.hasOwn(knowledge.wording, `notice.${note}`));
   return {
     schema: 'year/1',
     species: species.id,
     label: speciesLabel(species, knowledge),
-    from: isoOf(start),
-    to: isoOf(start + days - 1),
+    from: dates[0]!,
+    to: dates.at(-1)!,
     phases,
     frost,
-    daylengthH: climate.latitude === undefined ? [] : months.map((day) => ({ date: isoOf(day), hours: Math.round(daylength(day, climate.latitude!) * 10) / 10 })),
+    daylengthH: climate.latitude === undefined ? [] : months.map((date) => ({ date, hours: Math.round(daylength(dayOf(date), climate.latitude!) * 10) / 10 })),
     ...(chill === undefined ? {} : { chillPortions: Math.round(chill) }),
     operations: rows,
     where: whereText(climate, knowledge),

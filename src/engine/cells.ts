@@ -74,15 +74,18 @@ export interface Cuts {
   readonly ways: readonly Buckets[];
 }
 
-/** The ways in which some tables cut some of their facts, each once. */
-export const cutsOf = (tables: readonly Table[], facts: ReadonlySet<string>): readonly Cuts[] => {
-  const cuts = new Map<string, Map<string, Buckets>>();
+/** The ways in which some tables cut some of their facts, each once: in one way that is as fine as all of them, where it has classes for that. */
+export const cutsOf = (tables: readonly Table[], facts: Readonly<Record<string, FactWord>>, some: ReadonlySet<string>): readonly Cuts[] => {
+  const ways = new Map<string, Map<string, Buckets>>();
   for (const buckets of tables.flatMap((table) => table.buckets)) {
-    if (!facts.has(buckets.fact)) continue;
-    const ways = cuts.get(buckets.fact) ?? new Map<string, Buckets>();
-    cuts.set(buckets.fact, ways.set(JSON.stringify(buckets.stands), buckets));
+    if (some.has(buckets.fact)) ways.set(buckets.fact, (ways.get(buckets.fact) ?? new Map<string, Buckets>()).set(JSON.stringify(buckets.stands), buckets));
   }
-  return [...cuts].map(([fact, ways]) => ({ fact, ways: [...ways.values()] }));
+  const tests = tables.flatMap(({ condition }) => testsOf(condition));
+  return [...ways].map(([fact, each]) => {
+    /* The classes of a list double with each member that a rule names. */
+    const finest = facts[fact]?.type === 'list' ? undefined : bucketsOf(fact, facts[fact], tests.filter((test) => test.fact === fact));
+    return { fact, ways: finest === undefined || tooMany(finest) ? [...each.values()] : [finest] };
+  });
 };
 
 /** All that tables with these cuts can tell of the facts, estimates by value and by their sure bounds: where the other facts are the same, the same key gets the same answer from each of them. */

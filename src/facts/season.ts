@@ -19,18 +19,16 @@ export const seasonFigure = (range: Range | undefined): FactValue | undefined =>
   return sure ? { state: 'known', value, from: 'season', plusMinus: Math.round(Math.max(value - atLeast, atMost - value)) } : { state: 'estimated', value, among: { atLeast, atMost }, from: 'season' };
 };
 
-/** Whether an alert runs on a day of the year; its months may span the turn of the year. */
-const runs = ({ from, to }: Alert, day: Day): boolean => {
-  const date = isoOf(day).slice(5);
-  return from <= to ? from <= date && date <= to : from <= date || date <= to;
-};
+/** Whether an alert runs on a date, `MM-DD`; its months may span the turn of the year. */
+const runs = ({ from, to }: Alert, date: string): boolean => (from <= to ? from <= date && date <= to : from <= date || date <= to);
 
 /** Diseases and pests of the species that alerts name for the region told, or may name where only a point on the map is told: at any time, or on a day. */
 const diseasesOf = (read: Read, asked: Asked, day?: Day): FactValue => {
   const risks = asked.traits['pruning.diseaseRisks']?.is as readonly string[] | undefined;
   const region = read('place.region');
+  const date = day === undefined ? undefined : isoOf(day).slice(5);
   const named = (there: (alert: Alert) => boolean): readonly string[] => {
-    const alerts = asked.knowledge.alerts.filter((alert) => risks?.includes(alert.disease) && there(alert) && (day === undefined || runs(alert, day)));
+    const alerts = asked.knowledge.alerts.filter((alert) => risks?.includes(alert.disease) && there(alert) && (date === undefined || runs(alert, date)));
     return [...new Set(alerts.map((alert) => alert.disease))].sort();
   };
   if (region.from === 'given') return known(named((alert) => alert.regions.some((each) => each === region.value || String(region.value).startsWith(`${each}-`))), 'worked-out');
@@ -91,6 +89,8 @@ export const seasonFacts: Readonly<Record<string, Derive>> = {
     return seasonFigure(asked.winterLowC()) ?? unknown();
   },
   'disease.inSeason': (read, asked) => {
+    const ever = read('disease.here');
+    if ((ever.value as readonly string[] | undefined)?.length === 0) return ever;
     const there = diseasesOf(read, asked, asked.day);
     return asked.day === undefined && there.state === 'known' && (there.value as readonly string[]).length > 0 ? unknown([[], there.value as readonly string[]]) : there;
   },
