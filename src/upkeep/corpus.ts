@@ -3,6 +3,8 @@ import { parse } from 'yaml';
 import type { Knowledge } from '../knowledge/knowledge.js';
 import { dayOf, isoOf } from '../season/day.js';
 
+export type Proposal = Readonly<Record<string, unknown>>;
+
 type Axis = readonly unknown[];
 
 /** The axes of tests/corpus.yaml. */
@@ -44,7 +46,7 @@ const sequence = (seed: number): ((below: number) => number) => {
 };
 
 /** Proposals over every species, operation and month, with the other axes turned so that pairs of their values meet; the same each time. */
-export const corpus = (knowledge: Knowledge, path: string): readonly Readonly<Record<string, unknown>>[] => {
+export const corpus = (knowledge: Knowledge, path: string): readonly Proposal[] => {
   const axes = parse(readFileSync(path, 'utf8')) as Axes;
   const species = Object.values(knowledge.species).filter((each) => each.rank === 'taxon').map((each) => each.id);
   const next = sequence(20260301);
@@ -53,7 +55,7 @@ export const corpus = (knowledge: Knowledge, path: string): readonly Readonly<Re
     const word = Object.values(knowledge.facts).find((fact) => fact.given === `operation.${name}`);
     return axes.parameters[name] ?? ['unknown', ...(word?.values ?? (word?.type === 'boolean' ? [true, false] : (word?.tries ?? [])))];
   };
-  const proposals: Readonly<Record<string, unknown>>[] = [];
+  const proposals: Proposal[] = [];
   const total = species.length * Object.keys(knowledge.operations).length * 12;
   const keep = Math.min(1, axes.most / total);
   let count = 0;

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import type { Knowledge } from '../knowledge/knowledge.js';
-import type { Proposal } from './wholeCorpus.js';
+import type { Proposal } from './corpus.js';
 
 const vigours = ['weak', 'steady', 'strong'] as const;
 

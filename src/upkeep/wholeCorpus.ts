@@ -2,10 +2,8 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Knowledge, Verdict } from '../knowledge/knowledge.js';
 import type { Station } from '../season/station.js';
-import { corpus } from './corpus.js';
+import { corpus, type Proposal } from './corpus.js';
 import { plainCorpus } from './plainCorpus.js';
-
-export type Proposal = Readonly<Record<string, unknown>>;
 
 /** A known case: a proposal, and the verdicts that its source accepts. */
 export interface KnownCase {

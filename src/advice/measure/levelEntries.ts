@@ -1,3 +1,4 @@
+import type { Proposal } from '../../contract/types.generated.js';
 import type { Knowledge } from '../../knowledge/knowledge.js';
 import { knotOf, mostAtLevel, swellsFrom } from '../../structure/knot.js';
 import { areBars, levelCloseness } from '../../structure/levelCloseness.js';
@@ -7,8 +8,9 @@ import { largestEmptySector, balance } from '../../structure/sides.js';
 import type { Branch, Structure } from '../../structure/tree.js';
 import { diameterAt } from '../../structure/trunkAt.js';
 import { falseWhorls, whorlYears } from '../../structure/whorlYears.js';
-import type { Aim } from './measure.js';
 import { type Entry, entryOf, percent, saying } from './entry.js';
+
+type Aim = NonNullable<Proposal['tree']['aim']>;
 
 const named = (branches: readonly Branch[]): string => branches.map(({ id }) => id).join(', ');
 

@@ -1,4 +1,4 @@
-import type { Message, Proposal } from '../../contract/types.generated.js';
+import type { Message } from '../../contract/types.generated.js';
 import { checkProposal } from '../../knowledge/checkProposal.js';
 import { SparebudError } from '../../knowledge/error.js';
 import { findSpecies } from '../../knowledge/findSpecies.js';
@@ -9,8 +9,6 @@ import type { Entry } from './entry.js';
 import { levelEntries } from './levelEntries.js';
 import { trunkEntries } from './trunkEntries.js';
 import { wishesOf } from './wishes.js';
-
-export type Aim = NonNullable<Proposal['tree']['aim']>;
 
 /** A structure as it is read: what it shows in numbers and words, and what would tell most next. */
 export interface Measures {

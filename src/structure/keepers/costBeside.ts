@@ -1,4 +1,4 @@
-import type { Weighing } from './bestSets.js';
+import type { Weighing } from './weighing.js';
 import { has } from './bits.js';
 
 /** What one choice, kept or gone as it is in `kept`, costs beside some others: infinitely much where it may not be so. */

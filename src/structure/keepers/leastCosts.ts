@@ -1,4 +1,4 @@
-import type { Weighing } from './bestSets.js';
+import type { Weighing } from './weighing.js';
 import { bit, has } from './bits.js';
 import { costBeside } from './costBeside.js';
 import { eliminationTree, type Link, linksWithin } from './eliminationTree.js';

@@ -2,7 +2,7 @@ import { severity } from '../severity.js';
 import type { Branch, Structure } from '../tree.js';
 import { diameterAt } from '../trunkAt.js';
 import { woundedGirthAt } from '../woundedGirth.js';
-import type { Budget } from './bestSets.js';
+import type { Budget } from './weighing.js';
 import { bit, has, membersOf } from './bits.js';
 import { canBeDealt, type Dealing, dealtOut } from './dealtOut.js';
 import { remembered } from './remembered.js';

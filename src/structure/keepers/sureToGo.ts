@@ -1,4 +1,4 @@
-import type { Weighing } from './bestSets.js';
+import type { Weighing } from './weighing.js';
 import { bit, has } from './bits.js';
 
 /** Of what is gone that which is sure to be a cut or part of one: a choice whose parent is undecided may yet go with it. */

@@ -1,6 +1,6 @@
 import type { Branch } from '../tree.js';
 import { type Charge, chargesOfCut, chargesOfFew, chargesOfFirst, chargesOfFoliage, chargesOfHeight, chargesOfKept, chargesOfMany, chargesOfPair, chargesOfSides, chargesOfTrunks } from './charges.js';
-import type { Weighing } from './bestSets.js';
+import type { Weighing } from './weighing.js';
 import { bit, has } from './bits.js';
 import type { Frame } from './frame.js';
 import { remembered } from './remembered.js';

@@ -5,7 +5,7 @@ import { deriveFacts } from '../../facts/deriveFacts.js';
 import { SparebudError } from '../../knowledge/error.js';
 import type { Knowledge } from '../../knowledge/knowledge.js';
 import type { Station } from '../../season/station.js';
-import type { Proposal } from '../wholeCorpus.js';
+import type { Proposal } from '../corpus.js';
 import { type Answer, answerOf, differing } from './answer.js';
 import { changedRuleIds, changedSpeciesIds, pairsOf } from './pairsOf.js';
 import { watchedGrowing } from './watchedGrowing.js';

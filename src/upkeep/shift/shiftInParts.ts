@@ -3,7 +3,7 @@ import { Worker } from 'node:worker_threads';
 import type { Knowledge } from '../../knowledge/knowledge.js';
 import { packageFile } from '../../knowledge/read/packageFile.js';
 import type { Station } from '../../season/station.js';
-import type { Proposal } from '../wholeCorpus.js';
+import type { Proposal } from '../corpus.js';
 import { type Shift, shiftBetween } from './shiftBetween.js';
 
 /** What one thread is given to do. */

@@ -1,7 +1,7 @@
 import { stringify } from 'yaml';
 import { answerText } from './answer.js';
 import { byRule, bySpecies, type ShiftGroup } from './groupShift.js';
-import type { Proposal } from '../wholeCorpus.js';
+import type { Proposal } from '../corpus.js';
 import type { Shift, Shifted } from './shiftBetween.js';
 
 const most = { species: 12, moves: 6 };
