@@ -4,8 +4,8 @@ import { evaluate, evaluateEach, type Fired } from '../engine/evaluate.js';
 import type { Residual } from '../engine/specialise.js';
 import { sharpened } from '../engine/sharpen.js';
 import { type Judgement, judgementOf } from '../engine/verdict.js';
-import { type DerivedFacts, deriveFacts } from '../facts/deriveFacts.js';
-import type { Asked, Read } from '../facts/asked.js';
+import { deriveFacts } from '../facts/deriveFacts.js';
+import type { Asked, DerivedFacts, Read } from '../facts/asked.js';
 import { toldBySeason } from '../facts/season.js';
 import type { Rule, Value, Verdict } from '../knowledge/knowledge.js';
 import type { Day } from '../season/day.js';
@@ -45,10 +45,8 @@ const ofPast = (id: string): boolean => id.startsWith('history.') || id.startsWi
 const countsSitting = (id: string): boolean => id.startsWith('structure.') || id === 'wound.girthShare';
 
 /** Facts that another date can change, of the tree that is asked about. */
-const datedIn = ({ tree }: Proposal): ((id: string) => boolean) => {
-  const past = (tree.log ?? []).length > 0 || tree.lastRepotted !== undefined;
-  return (id) => ofSeason(id) || (past && (ofPast(id) || (tree.structure !== undefined && countsSitting(id))));
-};
+const datedIn = ({ built, past }: Asked): ((id: string) => boolean) =>
+  (id) => ofSeason(id) || (past !== undefined && (ofPast(id) || (built !== undefined && countsSitting(id))));
 
 /** The answer as it stands. */
 interface Standing {
@@ -116,7 +114,7 @@ export const judgeOf = (prepared: Prepared, rules: readonly Residual<Rule>[], ig
     const { facts, fired } = await standing;
     return await judged([...fired.values()], facts);
   };
-  const byDay = datedIn(prepared.asked.proposal);
+  const byDay = datedIn(prepared.asked);
   const verdictsOn = async (on: readonly Day[]): Promise<readonly Outcome[]> => {
     const { facts: base, changed, moving, still } = await splitBy('day', byDay);
     cuts ??= cutsOf(moving.map(({ table }) => table!), words, changed);

@@ -1,5 +1,5 @@
 import type { Message } from '../contract/types.generated.js';
-import { longAgo } from '../facts/history.js';
+import { longAgo } from '../facts/longAgo.js';
 import type { FactWord, Knowledge, Value } from '../knowledge/knowledge.js';
 
 export type Params = Readonly<Record<string, string | number | boolean>>;

@@ -1,5 +1,5 @@
 import type { Proposal } from '../contract/types.generated.js';
-import type { Asked, Built } from '../facts/asked.js';
+import type { Asked, Built, Past } from '../facts/asked.js';
 import { type Issue, SparebudError } from '../knowledge/error.js';
 import { findSpecies, type Found } from '../knowledge/findSpecies.js';
 import type { Knowledge, Species, Trait, Value } from '../knowledge/knowledge.js';
@@ -91,9 +91,10 @@ const once = (season: Asked['season']): Asked['season'] => {
  * Makes a checked proposal ready.
  *
  * @param builtOf how a told structure is read
+ * @param past what is worked out of earlier work, where some is told
  * @throws SparebudError where a species or place is unknown or ambiguous, or a structure cannot be
  */
-export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places, builtOf?: (proposal: Proposal) => Built): Prepared => {
+export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places, builtOf?: (proposal: Proposal) => Built, past?: Past): Prepared => {
   const { species, renamed } = speciesOf(knowledge, proposal.tree.species, 'tree.species');
   const stock = proposal.tree.rootstock === undefined ? undefined : speciesOf(knowledge, proposal.tree.rootstock, 'tree.rootstock').species;
   const own = (proposal.tree.traits ?? {}) as Readonly<Record<string, Value>>;
@@ -135,7 +136,7 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
     };
   };
   const seasonNow = seasonsOf(seen);
-  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, ...(built === undefined ? {} : { built }), season: once((phase, standing) => seasonNow(day, phase, standing)), winterLowC, grownDays: grownDaysOf(seen), tried: new Map() };
+  const asked: Asked = { knowledge, proposal, operation, speciesId: species.id, traits, ...(day === undefined ? {} : { day }), climate, ...(built === undefined ? {} : { built }), ...(past === undefined ? {} : { past }), season: once((phase, standing) => seasonNow(day, phase, standing)), winterLowC, grownDays: grownDaysOf(seen), tried: new Map() };
   const { phase: told, ...tree } = proposal.tree;
   const elsewhen: Proposal = { ...proposal, tree };
   const later = told === undefined || day === undefined ? seen : [...seen, { phase: told, day }];

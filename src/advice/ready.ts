@@ -1,5 +1,6 @@
 import type { Proposal } from '../contract/types.generated.js';
 import { type Residuals, residualsOf } from '../engine/residuals.js';
+import type { Past } from '../facts/asked.js';
 import type { Knowledge } from '../knowledge/knowledge.js';
 import { soundProposal } from '../knowledge/soundProposal.js';
 import { climatesAt } from '../season/climatesAt.js';
@@ -20,12 +21,17 @@ export interface Ready {
 export const readyFor = (knowledge: Knowledge, stations: readonly Station[]): ((written: unknown) => Promise<Ready>) => {
   const residuals = residualsOf(knowledge);
   const places: Places = { stations, climateAt: climatesAt(stations), seasons: keptSeasons() };
+  let builtOf: Parameters<typeof prepare>[3];
+  let past: Past | undefined;
   return async (written) => {
     /* What is wrong is put into words only where something is. */
     const proposal = soundProposal(written, knowledge) ?? (await import('../knowledge/checkProposal.js')).checkProposal(written, knowledge);
-    /* What is worked out of a structure is loaded only where one is told. */
-    const builtOf = proposal.tree.structure === undefined ? undefined : (await import('../facts/built/builtOf.js')).builtOf;
-    const prepared = prepare(proposal, knowledge, places, builtOf);
+    const { structure, log, lastRepotted } = proposal.tree;
+    const done = log !== undefined || lastRepotted !== undefined;
+    /* What is worked out of a structure, and of earlier work, is loaded only where one is told, and then kept at hand: to ask for what is loaded takes time too. */
+    if (structure !== undefined) builtOf ??= (await import('../facts/built/builtOf.js')).builtOf;
+    if (done) past ??= (await import('../facts/past/past.js')).past;
+    const prepared = prepare(proposal, knowledge, places, structure === undefined ? undefined : builtOf, done ? past : undefined);
     const left = await residuals(proposal.operation.op, prepared.variant, prepared.asked.traits);
     return { proposal, prepared, residuals: left, judge: judgeOf(prepared, left.rules, proposal.ignore) };
   };

@@ -1,5 +1,5 @@
 import type { Residual } from '../engine/specialise.js';
-import type { DerivedFacts } from '../facts/deriveFacts.js';
+import type { DerivedFacts } from '../facts/asked.js';
 import type { FactWord, OperationWord, Rule } from '../knowledge/knowledge.js';
 
 /** Facts that some facts were worked out of, all the way down, themselves among them; in the order met. */

@@ -5,7 +5,7 @@ import type { Day } from '../season/day.js';
 import type { Range, SeasonOn } from '../season/standing.js';
 import type { Branch, Structure } from '../structure/tree.js';
 import type { FactValue } from './factValue.js';
-import type { LogEntry } from './logEntries.js';
+import type { LogEntry } from './past/logEntries.js';
 
 /** All that facts are worked out from: one proposal, its species and its season. */
 export interface Asked {
@@ -18,6 +18,8 @@ export interface Asked {
   readonly climate: Climate;
   /** Where its owner told the structure. */
   readonly built?: Built;
+  /** Where its owner told what was done before. */
+  readonly past?: Past;
   /** The season by a model or a sighting; a phase that is tried out takes the place of the one that is told. */
   readonly season: (phase: string | undefined, standing: string) => SeasonOn | undefined;
   /** Usual lowest of a year at the place, whatever the day. */
@@ -38,6 +40,14 @@ export interface Built {
   readonly goesWithBearer: (branch: Branch, entries: readonly LogEntry[], asked: Asked) => boolean;
 }
 
+/** What facts are worked out of work that was done before: loaded only where some is told, by a log or the date of the last repotting. */
+export interface Past {
+  /** These are tried before the others of their names. */
+  readonly facts: Readonly<Record<string, DerivePast>>;
+  /** @param lookAt notes that a fact was looked at */
+  readonly ofLogged: (asked: Asked, read: Read, lookAt: (id: string) => void, before: Before | undefined) => OfLogged;
+}
+
 export type Read = (id: string) => FactValue;
 
 /** What the proposal itself tells of a fact, or what is tried out in its place; nothing is worked out or assumed. */
@@ -47,4 +57,21 @@ export type Told = (id: string) => Value | undefined;
 export type OfLogged = (entry: LogEntry, trunkMm: number) => Read;
 
 /** How one fact is worked out; undefined where nothing tells, so that it is assumed or asked for. */
-export type Derive = (read: Read, asked: Asked, told: Told, ofLogged: OfLogged) => FactValue | undefined;
+export type Derive = (read: Read, asked: Asked, told: Told) => FactValue | undefined;
+
+/** How one fact is worked out of earlier work; undefined where that tells nothing of it. */
+export type DerivePast = (read: Read, asked: Asked, ofLogged: OfLogged) => FactValue | undefined;
+
+/** The facts of one proposal, worked out as they are asked for, and which facts each was worked out of. */
+export interface DerivedFacts {
+  readonly read: Read;
+  readonly inputsOf: (id: string) => ReadonlySet<string>;
+  /** Where earlier work is told. */
+  readonly ofLogged: OfLogged | undefined;
+}
+
+/** Facts that were worked out before, and which of them are to be worked out anew. */
+export interface Before {
+  readonly facts: DerivedFacts;
+  readonly changed: ReadonlySet<string>;
+}

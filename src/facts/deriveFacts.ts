@@ -1,27 +1,17 @@
-import type { FactWord, Knowledge, Trait, Value } from '../knowledge/knowledge.js';
-import type { Proposal } from '../contract/types.generated.js';
-import type { Asked, Derive, OfLogged, Read, Told } from './asked.js';
+import type { FactWord, Trait, Value } from '../knowledge/knowledge.js';
+import type { Asked, Before, DerivedFacts, Derive, Read, Told } from './asked.js';
 import { cutFacts } from './cut.js';
 import { exposureFacts } from './exposure.js';
 import { assumed, type FactValue, known, unknown } from './factValue.js';
 import { growthFacts } from './growth.js';
-import { historyFacts } from './history.js';
 import { seasonFacts } from './season.js';
 import { structureFacts } from './structure.js';
 import { lawFacts } from './law.js';
-import type { LogEntry } from './logEntries.js';
 import { sittingFacts } from './sitting.js';
 import { strainOwedFacts } from './strainOwed.js';
 import { workFacts } from './work.js';
 
-const families: Readonly<Record<string, Derive>> = { ...seasonFacts, ...historyFacts, ...cutFacts, ...structureFacts, ...workFacts, ...growthFacts, ...sittingFacts, ...strainOwedFacts, ...exposureFacts, ...lawFacts };
-
-/** The facts of one proposal, worked out as they are asked for, and which facts each was worked out of. */
-export interface DerivedFacts {
-  readonly read: Read;
-  readonly inputsOf: (id: string) => ReadonlySet<string>;
-  readonly ofLogged: OfLogged;
-}
+const families: Readonly<Record<string, Derive>> = { ...seasonFacts, ...cutFacts, ...structureFacts, ...workFacts, ...growthFacts, ...sittingFacts, ...strainOwedFacts, ...exposureFacts, ...lawFacts };
 
 const traitValue = (trait: Trait | undefined): FactValue => {
   if (trait === undefined) return unknown();
@@ -63,21 +53,6 @@ const givenValue = (asked: Asked, word: FactWord): Value | undefined => {
   return fits(at, word) ? (at as Value) : undefined;
 };
 
-/** Facts that were worked out before, and which of them are to be worked out anew. */
-export interface Before {
-  readonly facts: DerivedFacts;
-  readonly changed: ReadonlySet<string>;
-}
-
-const workOfKnowledge = new WeakMap<Knowledge, ReadonlySet<string>>();
-
-/** Facts that turn on the work, not on the tree that it is done to. */
-const ofWork = (knowledge: Knowledge): ReadonlySet<string> => {
-  const kept = workOfKnowledge.get(knowledge) ?? new Set(Object.keys(knowledge.facts).filter((id) => !/^(tree|species|place)\./.test(id)));
-  workOfKnowledge.set(knowledge, kept);
-  return kept;
-};
-
 /** Facts of one proposal: what is told, else what can be worked out, else what is assumed, else unknown. */
 export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
   const { facts } = asked.knowledge;
@@ -91,8 +66,7 @@ export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
     if (word === undefined) return unknown();
     const given = asked.tried.get(id) ?? givenValue(asked, word);
     if (given !== undefined) return known(given, 'given');
-    const derive = (work: Derive | undefined): FactValue | undefined => work?.(before === undefined ? read : readAgain, asked, told, ofLogged);
-    const worked = derive(asked.built?.facts[id]) ?? derive(families[id]);
+    const worked = asked.built?.facts[id]?.(here, asked, told) ?? asked.past?.facts[id]?.(here, asked, ofLogged!) ?? families[id]?.(here, asked, told);
     if (worked !== undefined) return worked;
     const assume = word.assume?.[asked.operation.id] ?? word.assume?.['default'];
     return assume === undefined ? unknown(word.type === 'boolean' ? [true, false] : word.values) : assumed(assume);
@@ -129,30 +103,7 @@ export const deriveFacts = (asked: Asked, before?: Before): DerivedFacts => {
     }
     return value;
   };
-  const logged = new Map<LogEntry, Map<number, { readonly read: Read; readonly looked: Set<string> }>>();
-  /* What logged work was turns on the tree, not on the day or on the work that is asked about: as long as the tree is the same it is not worked out again. */
-  let sameTree: boolean | undefined;
-  const ofLogged: OfLogged = (entry, trunkMm) => {
-    sameTree ??= before !== undefined && [...before.changed].every((id) => ofWork(asked.knowledge).has(id));
-    if (sameTree) return before!.facts.ofLogged(entry, trunkMm);
-    const here = before === undefined ? read : readAgain;
-    const trunks = logged.get(entry) ?? new Map<number, { readonly read: Read; readonly looked: Set<string> }>();
-    logged.set(entry, trunks);
-    let work = trunks.get(trunkMm);
-    if (work === undefined) {
-      const looked = new Set<string>();
-      const ofTree: Read = (id) => {
-        if (id === 'tree.trunkDiameterMm') return known(trunkMm, 'given');
-        looked.add(id);
-        return here(id);
-      };
-      const proposal = { ...asked.proposal, tree: { ...asked.proposal.tree, log: [] }, operation: entry.written as unknown as Proposal['operation'] };
-      const as: Asked = { ...asked, operation: asked.knowledge.operations[entry.op]!, proposal, day: entry.latest, tried: new Map() };
-      work = { read: deriveFacts(as, { facts: { read: ofTree, inputsOf: () => new Set(), ofLogged }, changed: ofWork(asked.knowledge) }).read, looked };
-      trunks.set(trunkMm, work);
-    }
-    work.looked.forEach(lookAt);
-    return work.read;
-  };
-  return before === undefined ? { read, inputsOf: (id) => inputs.get(id) ?? new Set(), ofLogged } : { read: readAgain, inputsOf: before.facts.inputsOf, ofLogged };
+  const here = before === undefined ? read : readAgain;
+  const ofLogged = asked.past?.ofLogged(asked, here, lookAt, before);
+  return { read: here, inputsOf: before?.facts.inputsOf ?? ((id) => inputs.get(id) ?? new Set()), ofLogged };
 };

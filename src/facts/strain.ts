@@ -1,7 +1,6 @@
 import type { OperationWord, Value } from '../knowledge/knowledge.js';
-import type { OfLogged, Read } from './asked.js';
+import type { Read } from './asked.js';
 import type { FactState, FactValue, Span } from './factValue.js';
-import type { LogEntry } from './logEntries.js';
 
 export type Strain = 'none' | 'light' | 'hard';
 const rising: readonly Strain[] = ['none', 'light', 'hard'];
@@ -39,10 +38,4 @@ export const workStrain = (operation: OperationWord, read: Read): FactValue => {
   }
   if (least === most) return state === 'estimated' ? { state, value: least, among: rising.slice(rising.indexOf(operation.strain.least)), from: 'worked-out' } : { state, value: least, from: 'worked-out' };
   return { state: 'unknown', among: rising.slice(rising.indexOf(least), rising.indexOf(most) + 1), from: 'unknown' };
-};
-
-/** The strain of logged work by itself: judged as work that is asked about; of what its entry leaves open, the least. */
-export const loggedStrain = (entry: LogEntry, ofLogged: OfLogged, trunkMm: number): Strain => {
-  const { value, among } = ofLogged(entry, trunkMm)('work.strain');
-  return (value ?? (among as readonly Strain[])[0]) as Strain;
 };

@@ -1,54 +1,8 @@
-import type { Asked, Derive, OfLogged, Read } from './asked.js';
+import type { Derive } from './asked.js';
 import { type FactValue, known, type Span, unknown } from './factValue.js';
-import { logEntries, type LogEntry } from './logEntries.js';
-import { loggedSitting, sittingPoints, trunksOf } from './sitting.js';
 
-interface Owing {
-  readonly on: number;
-  /** What that sitting asked: at least and at most. */
-  readonly points: readonly [number, number];
-}
-
-/** Earlier sittings of the log, each on the day on which it was last possible. */
-const sittingsBefore = (read: Read, asked: Asked, ofLogged: OfLogged): readonly Owing[] => {
-  const { day, proposal } = asked;
-  const days = new Map<number, LogEntry[]>();
-  for (const entry of logEntries(proposal)) {
-    if (day === undefined || (entry.earliest < day && entry.latest !== day)) days.set(entry.latest, [...(days.get(entry.latest) ?? []), entry]);
-  }
-  if (days.size === 0) return [];
-  const trunks = trunksOf(read, asked);
-  return [...days].map(([on, entries]) => {
-    const points = trunks.map((trunkMm) => sittingPoints(loggedSitting(entries, asked, ofLogged, trunkMm), asked));
-    return { on: Math.min(on, day ?? on), points: [points[0]!, points.at(-1)!] };
-  });
-};
-
-const tenth = (value: number): number => Math.round(value * 10) / 10;
-
-/**
- * What earlier work still asks of the tree: halved by each so many days of growth, sooner on a strong tree, by `strain` of shared/growing.yaml (practice).
- * Where no season is known, growth on half of the days is taken.
- */
-const owed: Derive = (read, asked, _, ofLogged) => {
-  const sittings = sittingsBefore(read, asked, ofLogged);
-  if (sittings.length === 0) return known(0, 'log');
-  const { day, knowledge: { growing } } = asked;
-  const vigour = read('tree.vigour');
-  const halves = growing.strain.halvesInGrowingDays / (growing.vigour[vigour.value as string] ?? 1);
-  read('asked.date');
-  read('place.told');
-  const sum = (which: 0 | 1, grownSince: (on: number) => number): number => tenth(sittings.reduce((total, { on, points }) => total + points[which] * 0.5 ** (grownSince(on) / halves), 0));
-  if (day === undefined) return unknown({ atLeast: 0, atMost: sum(1, () => 0) });
-  const standing = read('tree.standing').value as string;
-  const grown = new Map(sittings.map(({ on }) => [on, asked.grownDays(on, day, standing)]));
-  const value = [0, 1].map((which) => sum(which as 0 | 1, (on) => grown.get(on)?.days ?? (day - on) / 2)) as [number, number];
-  const sure = [...grown.values()].every((each) => each?.sure === true);
-  const among = sure ? { atLeast: value[0], atMost: value[1] } : { atLeast: sum(0, (on) => day - on), atMost: sum(1, () => 0) };
-  if (value[0] !== value[1]) return unknown(among);
-  if (among.atLeast !== among.atMost) return { state: 'estimated', value: value[0], among, from: 'estimated' };
-  return { state: vigour.state === 'assumed' && value[0] > 0 ? 'assumed' : 'known', value: value[0], from: 'log' };
-};
+/** Points of strain, without false exactness. */
+export const tenth = (value: number): number => Math.round(value * 10) / 10;
 
 /** What a number may be, at least and at most. */
 const spanOf = ({ value, among }: FactValue): Span => {
@@ -66,8 +20,8 @@ const addUp = (one: FactValue, other: FactValue): FactValue => {
   return { state: one.state === 'assumed' || other.state === 'assumed' ? 'assumed' : 'known', value, from: 'worked-out' };
 };
 
-/** Facts of strain that is owed: for earlier work, and with this sitting. */
+/** Facts of strain that is owed: for earlier work, where none is told, and with this sitting. */
 export const strainOwedFacts: Readonly<Record<string, Derive>> = {
-  'history.strain': owed,
+  'history.strain': () => known(0, 'log'),
   'sitting.strainSum': (read) => addUp(read('sitting.strain'), read('history.strain')),
 };

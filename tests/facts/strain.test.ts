@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { FactValue } from '../../src/facts/factValue.js';
-import type { LogEntry } from '../../src/facts/logEntries.js';
-import { loggedStrain } from '../../src/facts/strain.js';
+import type { LogEntry } from '../../src/facts/past/logEntries.js';
+import { loggedStrain } from '../../src/facts/past/loggedStrain.js';
 import { judgeWith } from '../laws/judged.js';
 import { operationArbitrary } from '../laws/plausibleProposal.js';
 import { shipped, stations } from '../shipped.js';
@@ -61,10 +61,10 @@ describe('work of a log', () => {
 
   test('is as hard as it was when it was asked about', async () => {
     await fc.assert(fc.asyncProperty(species, operationArbitrary(shipped), async (kind, operation) => {
-      const { facts } = await judge({ tree: { species: kind, trunk: { diameterMm: trunkMm } }, operation });
+      const { facts } = await judge({ tree: { species: kind, trunk: { diameterMm: trunkMm }, lastRepotted: 'never' }, operation });
       const strain = facts.read('work.strain');
       const open = strain.value ?? (strain.among as readonly string[])[0];
-      expect(loggedStrain(asLogged(operation), facts.ofLogged, trunkMm)).toBe(open);
+      expect(loggedStrain(asLogged(operation), facts.ofLogged!, trunkMm)).toBe(open);
     }), { numRuns: 500 });
   });
 

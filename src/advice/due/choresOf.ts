@@ -3,7 +3,7 @@ import { evaluate } from '../../engine/evaluate.js';
 import type { CollectedTree } from '../../knowledge/checkCollection.js';
 import type { Chore, Knowledge } from '../../knowledge/knowledge.js';
 import { deriveFacts } from '../../facts/deriveFacts.js';
-import { logEntries } from '../../facts/logEntries.js';
+import { logEntries } from '../../facts/past/logEntries.js';
 import { type Day, isoOf } from '../../season/day.js';
 import { inGrowingYear } from '../../season/growingYear.js';
 import { message, wordFor } from '../message.js';

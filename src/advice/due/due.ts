@@ -1,5 +1,5 @@
 import type { Message, Proposal } from '../../contract/types.generated.js';
-import { logEntries } from '../../facts/logEntries.js';
+import { logEntries } from '../../facts/past/logEntries.js';
 import { checkCollection, type CollectedTree } from '../../knowledge/checkCollection.js';
 import { checkProposal, noSuchDay } from '../../knowledge/checkProposal.js';
 import { type Issue, SparebudError } from '../../knowledge/error.js';

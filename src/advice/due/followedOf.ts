@@ -1,5 +1,5 @@
 import type { Proposal } from '../../contract/types.generated.js';
-import { logEntries, type LogEntry } from '../../facts/logEntries.js';
+import { logEntries, type LogEntry } from '../../facts/past/logEntries.js';
 import type { CollectedTree } from '../../knowledge/checkCollection.js';
 import type { Knowledge } from '../../knowledge/knowledge.js';
 import { type Day, dayOf, isoOf } from '../../season/day.js';

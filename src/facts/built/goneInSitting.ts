@@ -1,6 +1,6 @@
 import type { Branch } from '../../structure/tree.js';
 import type { Asked } from '../asked.js';
-import { type LogEntry, sameSitting } from '../logEntries.js';
+import { type LogEntry, sameSitting } from '../past/logEntries.js';
 
 /** A branch that the log says was taken off in the same sitting, and how that was written. */
 export interface TakenToo {

@@ -1,4 +1,4 @@
-import { longAgo } from '../../facts/history.js';
+import { longAgo } from '../../facts/longAgo.js';
 import type { FactWord, Knowledge } from '../../knowledge/knowledge.js';
 
 /** A value as a grower reads it, none of it rounded away: shares in per cent, phases by their names, with its unit. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { spanOf } from '../../src/facts/logEntries.js';
-import { isoOf } from '../../src/season/day.js';
-import { factsOf } from './factsOf.js';
+import { spanOf } from '../../../src/facts/past/logEntries.js';
+import { isoOf } from '../../../src/season/day.js';
+import { factsOf } from '../factsOf.js';
 
 type Members = Readonly<Record<string, unknown>>;
 

@@ -1,11 +1,9 @@
-import type { Asked, Derive, Read } from './asked.js';
-import { type FactValue, known, unknown } from './factValue.js';
+import type { Asked, DerivePast, Read } from '../asked.js';
+import { type FactValue, known, unknown } from '../factValue.js';
+import { longAgo } from '../longAgo.js';
 import { lastRepotted, logEntries, type LogEntry } from './logEntries.js';
-import { trunksOf } from './sitting.js';
-import { loggedStrain } from './strain.js';
-
-/** Days that stand for never, or for longer than anyone remembers. */
-export const longAgo = 36500;
+import { loggedStrain } from './loggedStrain.js';
+import { trunksOf } from './trunksOf.js';
 
 const daysSince = (read: Read, asked: Asked, wanted: (entry: LogEntry) => boolean): FactValue | undefined => {
   const entries = logEntries(asked.proposal).filter(wanted);
@@ -18,7 +16,7 @@ const daysSince = (read: Read, asked: Asked, wanted: (entry: LogEntry) => boolea
 const of = (...ops: readonly string[]) => (entry: LogEntry): boolean => ops.includes(entry.op);
 
 /** Days since the tree was last repotted: from its own field, which may name a year or a month only, or the log. A date that is not exact counts from its last day. */
-const sinceRepot: Derive = (read, asked) => {
+const sinceRepot: DerivePast = (read, asked) => {
   const last = lastRepotted(asked.proposal);
   const logged = daysSince(read, asked, of('repot', 'collect', 'divide'));
   if (last === undefined) return logged ?? (asked.proposal.tree.lastRepotted === 'never' ? known(longAgo, 'given') : undefined);
@@ -27,15 +25,15 @@ const sinceRepot: Derive = (read, asked) => {
   return known(logged?.value === undefined ? since : Math.min(since, logged.value as number), 'given');
 };
 
-/** Facts of what was done before, from the log. */
-export const historyFacts: Readonly<Record<string, Derive>> = {
+/** Facts of what was done before. */
+export const historyFacts: Readonly<Record<string, DerivePast>> = {
   'history.daysSinceRepot': sinceRepot,
   'history.daysSinceCollected': (read, asked) => daysSince(read, asked, of('collect')),
   'history.daysSinceDefoliated': (read, asked) => daysSince(read, asked, (entry) => entry.op === 'defoliate' && ((entry.written['shareRemoved'] as number | undefined) ?? 1) >= 0.5),
   'history.daysSinceCandleCut': (read, asked) => daysSince(read, asked, of('candle-cut')),
   'history.daysSinceCut': (read, asked) => daysSince(read, asked, of('remove-branch', 'cut-back', 'trunk-chop')),
   'history.daysSinceStripped': (read, asked) => daysSince(read, asked, of('strip-bark')),
-  'history.daysSinceHardWork': (read, asked, _, ofLogged) => {
+  'history.daysSinceHardWork': (read, asked, ofLogged) => {
     if (logEntries(asked.proposal).length === 0) return undefined;
     const [surely, ...perhaps] = trunksOf(read, asked).map((trunkMm) => daysSince(read, asked, (entry) => entry.latest !== asked.day && loggedStrain(entry, ofLogged, trunkMm) === 'hard'));
     const soonest = perhaps.at(-1);

@@ -1,7 +1,7 @@
 import { formatISO, lastDayOfMonth, lastDayOfYear, parseISO } from 'date-fns';
-import type { Proposal } from '../contract/types.generated.js';
-import { type Day, dayOf } from '../season/day.js';
-import { utc } from '../season/utc.js';
+import type { Proposal } from '../../contract/types.generated.js';
+import { type Day, dayOf } from '../../season/day.js';
+import { utc } from '../../season/utc.js';
 
 /** One piece of work of a tree's log, in order of time; a date known to the year or month spans those days. */
 export interface LogEntry {
