@@ -97,6 +97,7 @@ const wordFaults = (parts: Parts): readonly Fault[] => {
     if (ways === 0 && fact.from === undefined) faults.push(fault('shared/facts.yaml', [fact.id], 'incomplete', `\`${fact.id}\` is neither assumed, asked for nor worked out`, 'add `assume`, `ask` or `from`'));
     for (const input of fact.from ?? []) if (!Object.hasOwn(parts.facts, input)) faults.push(fault('shared/facts.yaml', [fact.id, 'from'], 'unknown-fact', `unknown fact \`${input}\``, didYouMean(input, Object.keys(parts.facts))));
   }
+  for (const { id, group } of Object.values(parts.operations)) words('shared/operations.yaml', id, `group.${group}`);
   for (const id of Object.keys(parts.cautions)) words('shared/cautions.yaml', id, `caution.${id}`);
   for (const id of Object.keys(parts.followUps)) words('shared/following.yaml', id, `after.${id}`);
   for (const chore of Object.values(parts.chores)) {

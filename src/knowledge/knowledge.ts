@@ -35,6 +35,8 @@ export interface FactWord {
 export interface OperationWord {
   readonly id: string;
   readonly label: string;
+  /** The kind of work that it is: `branches`, `roots` …, named by `group.<id>` of the wording. */
+  readonly group: string;
   readonly parameters: readonly string[];
   /** The ways in which it is usually done: what a year is drawn with. */
   readonly usual: readonly Readonly<Record<string, Value>>[];

@@ -21,6 +21,8 @@ export interface ParameterForm {
 export interface OperationForm {
   readonly op: string;
   readonly label: string;
+  /** The kind of work that it is, for a list to choose from. */
+  readonly group: { readonly id: string; readonly label: string };
   /** The ways in which it is usually done, as parameters. */
   readonly usual: readonly Readonly<Record<string, Value>>[];
   readonly parameters: readonly ParameterForm[];
@@ -34,9 +36,10 @@ const typeOf = (word: FactWord): ParameterForm['type'] => (word.type === 'number
 /** Every operation with its parameters: type, unit, choices, bounds, and what is taken where nothing is told. */
 export const operationForms = ({ operations, facts, wording }: Knowledge): readonly OperationForm[] => {
   const words = new Map(Object.values(facts).flatMap((word) => (word.given === undefined ? [] : [[word.given, word]])));
-  return Object.values(operations).map(({ id, label, usual, parameters }) => ({
+  return Object.values(operations).map(({ id, label, group, usual, parameters }) => ({
     op: id,
     label,
+    group: { id: group, label: wording[`group.${group}`] ?? group },
     usual,
     parameters: parameters.map((name) => {
       const word = words.get(`operation.${name}`);

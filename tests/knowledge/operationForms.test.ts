@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ParameterForm } from '../../src/knowledge/operationForms.js';
+import { germanAdvisor } from '../german.js';
 import { advisor, shipped } from '../shipped.js';
 
 const forms = advisor.operations();
@@ -25,6 +26,12 @@ describe('the forms that an app builds from the list of operations', () => {
       expect(parameters.map(({ name }) => name)).toEqual(shipped.operations[op]!.parameters);
       for (const { name, label: words, meaning } of parameters) expect([words, meaning].every((text) => /^[^A-Z]/.test(text)), `${op}.${name}: ${words}; ${meaning}`).toBe(true);
     }
+  });
+
+  it('stand in groups that have a name, in the language that is asked for', () => {
+    for (const { op, group } of forms) expect(group, op).toEqual({ id: shipped.operations[op]!.group, label: shipped.wording[`group.${group.id}`] });
+    expect(new Set(forms.map(({ group }) => group.id)).size).toBeLessThan(forms.length / 3);
+    expect(germanAdvisor.operations().find(({ op }) => op === 'repot')!.group).toEqual({ id: 'roots', label: 'Wurzeln und Töpfe' });
   });
 
   it('offer only what a proposal may hold, and bounds beyond which it may not go', async () => {

@@ -17,6 +17,7 @@ species.growth.minNightC: { type: number, unit: °C, bounds: [-10, 25], optional
 `,
   'shared/operations.yaml': `repot:
   label: repot
+  group: roots
   parameters: [rootsRemoved]
   usual: [{ rootsRemoved: 0.3 }]
   aliases: { root pruning: {}, half root cut: { rootsRemoved: 0.5 } }
@@ -24,6 +25,7 @@ species.growth.minNightC: { type: number, unit: °C, bounds: [-10, 25], optional
   daysNeeded: { days: 45, sources: [common-practice] }
 cut-back:
   label: cut back
+  group: branches
   parameters: [foliageLeft]
   usual: [{ foliageLeft: true }]
   aliases: { prune back: {} }
@@ -60,6 +62,8 @@ sources: [common-practice]
   'shared/renames.yaml': '[]\n',
   'shared/wording/en.yaml': `ask.phase: What do you see on the tree?
 ask.foliage-left: Is any green left below the cut?
+group.branches: branches
+group.roots: roots
 caution.blades: Blades cut fingers.
 after.shelter-after-roots: Shelter it.
 `,

@@ -62,6 +62,7 @@ const broken: readonly Broken[] = [
   { fault: 'an alias that two operations share', changed: mended('shared/operations.yaml', 'aliases: { prune back: {} }', 'aliases: { prune back: {}, root pruning: {} }'), code: 'duplicate', file: 'shared/operations.yaml', at: 'root pruning: {} }\n  strain: { least: light }\n', says: /`root pruning` is an alias of `repot` too/, help: /one operation/ },
   { fault: 'a fact that is both assumed and asked for', changed: mended('shared/facts.yaml', 'given: tree.vigour, assume: steady', 'given: tree.vigour, ask: phase, assume: steady'), code: 'not-allowed', file: 'shared/facts.yaml', at: 'tree.vigour', says: /both assumed and asked for/, help: /keep one/ },
   { fault: 'a fact that is neither assumed, asked for nor worked out', changed: mended('shared/facts.yaml', 'given: operation.foliageLeft, ask: foliage-left', 'given: operation.foliageLeft'), code: 'incomplete', file: 'shared/facts.yaml', at: 'cut.foliageLeft', says: /neither assumed, asked for nor worked out/, help: /assume/ },
+  { fault: 'a group of operations without a name', changed: mended('shared/operations.yaml', 'group: roots', 'group: rots'), code: 'missing', file: 'shared/operations.yaml', at: 'repot', says: /no wording `group\.rots`/, help: /wording/ },
   { fault: 'a caution without words', changed: mended('shared/wording/en.yaml', 'caution.blades: Blades cut fingers.\n', ''), code: 'missing', file: 'shared/cautions.yaml', at: 'blades', says: /no wording `caution\.blades`/, help: /wording/ },
 ];
 

@@ -42,6 +42,7 @@ const factSchema = closed(
 const operationSchema = closed(
   {
     label: text(),
+    group: text('the kind of work that it is'),
     parameters: { ...listOf(text()), uniqueItems: true },
     usual: listOf(mapOf(value), 1),
     aliases: mapOf(mapOf(value)),
@@ -52,7 +53,7 @@ const operationSchema = closed(
     instead: listOf(closed({ op: text(), set: mapOf(value) }, ['op', 'set'])),
     leaves: closed({ growing: left, standing: left, rootState: left, repotted: { type: 'boolean' }, takesBranch: { type: 'boolean' }, takesTop: { type: 'boolean' } }),
   },
-  ['label', 'parameters', 'usual', 'strain'],
+  ['label', 'group', 'parameters', 'usual', 'strain'],
 );
 
 /** The schemas of the files in shared/, by the name of the file. */

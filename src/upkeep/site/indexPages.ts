@@ -1,11 +1,13 @@
 import { speciesLabel } from '../../advice/findings.js';
 import type { IssueCode } from '../../knowledge/error.js';
 import type { Knowledge, Species } from '../../knowledge/knowledge.js';
+import { operationForms } from '../../knowledge/operationForms.js';
 import { errorTexts } from './errorPage.js';
 import { html, type Html } from './html.js';
 import { link, type Page, type Section, sections } from './page.js';
 import { speciesName } from './speciesName.js';
 import { sourceEntries } from './sourceList.js';
+import { workGroups } from './workGroups.js';
 
 const listPage = (section: Section, title: string, description: string, body: Html): Page => ({ path: `${section}/index.html`, title, section, description, words: '', body: html`<h1>${title}</h1><p>${description}</p>${body}` });
 
@@ -44,7 +46,7 @@ const counts = ({ species, rules, operations, facts, sources }: Knowledge): read
  * @param reports what it was held against, and what it promises
  */
 export const indexPages = (knowledge: Knowledge, guides: readonly Page[], reports: readonly Page[]): readonly Page[] => {
-  const { species, rules, operations, facts } = knowledge;
+  const { species, rules, facts } = knowledge;
   const all = Object.values(species);
   const cards = html`<ul class="cards">${guides.map(({ path, title, description }) => html`<li><b>${link(path, title)}</b><br>${description}</li>`)}</ul>`;
   const reportList = html`<ul>${reports.map(({ path, title, description }) => html`<li>${link(path, title)}: ${description}</li>`)}</ul>`;
@@ -60,7 +62,7 @@ export const indexPages = (knowledge: Knowledge, guides: readonly Page[], report
     listPage('guides', 'Guides', 'For those who embed it, ask it from scripts, or mend its knowledge.', html`${cards}<h2>Further pages</h2>${reportList}`),
     listPage('species', 'Species', 'Groups, genera and taxa: each passes its traits on to those below.', html`<div class="tree">${speciesTree(undefined, all, knowledge)}</div>`),
     listPage('rules', 'Rules', 'Each says one thing, with its reason, its sources, and examples that run as tests.', html`${families(Object.values(rules), '/').map(([family, each]) => html`<h2>${family}</h2><ul>${each.map((rule) => html`<li>${link(`rules/${rule.id}.html`, rule.title)} <span class="verdict ${rule.verdict}">${rule.verdict.replace('-', ' ')}</span></li>`)}</ul>`)}`),
-    listPage('operations', 'Operations', 'What can be asked about.', html`<ul class="columns">${Object.values(operations).map(({ id, label }) => html`<li>${link(`operations/${id}.html`, label)}</li>`)}</ul>`),
+    listPage('operations', 'Operations', 'What can be asked about.', html`${workGroups(operationForms(knowledge)).map(([name, forms]) => html`<h2>${name}</h2><ul class="columns">${forms.map(({ op, label }) => html`<li>${link(`operations/${op}.html`, label)}</li>`)}</ul>`)}`),
     listPage('facts', 'Facts', 'What rules look at: facts of a proposal, worked out or told, and traits of a species.', html`${families(Object.values(facts), '.').map(([family, each]) => html`<h2>${family}</h2><ul>${each.map(({ id, meaning }) => html`<li>${link(`facts/${id}.html`, html`<code>${id}</code>`)} ${meaning}</li>`)}</ul>`)}`),
     listPage('sources', 'Sources', 'Every source that a trait, a rule or a formula names.', sourceEntries(knowledge)),
     listPage('errors', 'Errors', 'Codes that a program may look at.', html`<ul>${(Object.keys(errorTexts) as IssueCode[]).map((code) => html`<li>${link(`errors/${code}.html`, html`<code>${code}</code>`)} ${errorTexts[code][0]}</li>`)}</ul>`),

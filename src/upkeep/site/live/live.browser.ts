@@ -6,11 +6,11 @@ import { places } from 'sparebud/places';
 import { answerView } from './answerView.js';
 import { atPath, patchAt } from './atPath.js';
 import { capital } from '../capital.js';
+import { workGroups } from '../workGroups.js';
 import { el } from './el.js';
 import { type Field, operationFields, treeFields, whereFields } from './fields.js';
 import { type FieldView, fieldView } from './fieldView.js';
 import { decodeLink, encodeLink } from './linkCoding.js';
-import { operationGroups } from './operationGroups.js';
 import { picture, wordingOf } from './picture.js';
 import { speciesNames } from './speciesNames.js';
 import { treeView } from './treeView.js';
@@ -155,10 +155,7 @@ const openLink = async (first: boolean): Promise<void> => {
 const operationField: Field = { path: 'operation.op', label: 'work', meaning: 'what is to be done', type: 'choice' };
 const operationView = (): FieldView => {
   const view = fieldView(operationField, knowledge, (_, op) => { change({ operation: { ...Object.fromEntries(Object.keys((question['operation'] ?? {}) as object).map((name) => [name, null])), op } }); });
-  const grouped = new Set(Object.values(operationGroups).flat());
-  const groups: readonly (readonly [string, readonly string[]])[] = [...Object.entries(operationGroups), ['Other work', [...forms.keys()].filter((op) => !grouped.has(op))]];
-  view.input.append(...groups.map(([label, ops]) => [label, ops.filter((op) => forms.has(op))] as const).filter(([, ops]) => ops.length > 0)
-    .map(([label, ops]) => el('optgroup', { label }, ...ops.map((op) => el('option', { value: op }, forms.get(op)!.label)))));
+  view.input.append(...workGroups(advisor.operations()).map(([name, within]) => el('optgroup', { label: name }, ...within.map(({ op, label }) => el('option', { value: op }, label)))));
   return view;
 };
 
