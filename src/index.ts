@@ -1,4 +1,5 @@
 export { createAdvisor, type Advisor, type AdvisorOptions, type VerdictOnly, type YearQuestion } from './advisor.js';
+export { mergePatch } from './advice/mergePatch.js';
 export type { Comparison, Variant } from './advice/compare.js';
 export type { Explained, ExplainedFinding } from './advice/explain.js';
 export type { Plan, PlanStep } from './advice/plan/plan.js';

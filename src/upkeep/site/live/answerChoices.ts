@@ -4,7 +4,7 @@ import { valueText } from '../valueText.js';
 import { el } from './el.js';
 import { patchAt } from './atPath.js';
 import { verdictMark } from './verdictMark.js';
-import type { Question } from './withPatch.js';
+import type { Question } from './withoutEmpty.js';
 
 type Answer = Assessment['questions'][number]['answers'][number];
 

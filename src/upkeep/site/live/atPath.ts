@@ -1,4 +1,4 @@
-import { isMembers, type Question } from './withPatch.js';
+import { isMembers, type Question } from './withoutEmpty.js';
 
 /** What a question says at a path such as `tree.trunk.diameterMm`. */
 export const atPath = (question: Question, path: string): unknown =>

@@ -1,4 +1,4 @@
-import { isMembers, type Question } from './withPatch.js';
+import { isMembers, type Question } from './withoutEmpty.js';
 
 /** No question that a person asks is as long; browsers and mail carry this much. */
 export const mostLetters = 8000;

@@ -1,5 +1,5 @@
 /// <reference lib="dom" />
-import { createAdvisor, type Issue, type OperationForm, type Proposal, SparebudError, type Value } from 'sparebud';
+import { createAdvisor, type Issue, mergePatch, type OperationForm, type Proposal, SparebudError, type Value } from 'sparebud';
 import { knowledge } from 'sparebud/knowledge';
 import { yearPicture } from 'sparebud/picture';
 import { places } from 'sparebud/places';
@@ -15,7 +15,7 @@ import { picture, wordingOf } from './picture.js';
 import { speciesNames } from './speciesNames.js';
 import { treeView } from './treeView.js';
 import { verdictMark, verdictWords } from './verdictMark.js';
-import { type Question, withPatch } from './withPatch.js';
+import { type Question, withoutEmpty } from './withoutEmpty.js';
 
 /* The live page: the question stands in the link, the form shows it, and each change is answered anew. */
 const advisor = createAdvisor(knowledge, { places });
@@ -39,7 +39,7 @@ const placeName = (id: unknown): unknown => { const place = places.find((each) =
 const told = (path: string, value: unknown): void => { change(patchAt(path, path === 'where.place' && typeof value === 'string' ? placeId(value) : value)); };
 
 const change = (patch: Question): void => {
-  question = withPatch(question, patch);
+  question = withoutEmpty(mergePatch(question, patch) as Question);
   history.replaceState(null, '', `#${encodeLink(question)}`);
   part('link-fault').textContent = '';
   void answer();

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { decodeLink, encodeLink, mostLetters } from '../../../../src/upkeep/site/live/linkCoding.js';
-import { withPatch } from '../../../../src/upkeep/site/live/withPatch.js';
+import { withoutEmpty } from '../../../../src/upkeep/site/live/withoutEmpty.js';
 
 const text = fc.oneof(fc.string({ unit: 'binary', maxLength: 20 }), fc.constantFrom('2026-04-10', '04-20', 'true', 'null', '12', '-3', '{}', '"', '', 'a+b c&d=e%f.g', '#'));
 const value = fc.oneof(text, fc.boolean(), fc.integer(), fc.double({ noNaN: true, noDefaultInfinity: true }).filter((number) => !Object.is(number, -0)), fc.array(fc.oneof(text, fc.integer()), { maxLength: 3 }), fc.dictionary(text, fc.integer(), { maxKeys: 3, noNullPrototype: true }));
@@ -30,8 +30,6 @@ describe('a link', () => {
   });
 });
 
-describe('a patch', () => {
-  it('takes away what it sets to null, and what then holds nothing', () => {
-    expect(withPatch({ tree: { species: 'a', trunk: { diameterMm: 3 } }, date: 'b' }, { tree: { trunk: { diameterMm: null } }, date: null })).toEqual({ tree: { species: 'a' } });
-  });
+it('a link does not carry what holds nothing', () => {
+  expect(encodeLink(withoutEmpty({ tree: { species: 'a', trunk: { aim: {} } }, where: {}, meta: [] }))).toBe('tree.species=a&meta=%5B%5D');
 });
