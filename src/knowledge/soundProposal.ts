@@ -1,4 +1,3 @@
-import { isValid, parseISO } from 'date-fns';
 import type { Proposal } from '../contract/types.generated.js';
 import { askedErrors } from './askedErrors.js';
 import type { Knowledge, Value } from './knowledge.js';
@@ -9,10 +8,11 @@ type Members = Readonly<Record<string, unknown>>;
 const mostKept = 4096;
 const real = new Set<string>();
 
-/** Whether an ISO date of any exactness is one of the calendar: so in one time zone, so in all. */
+/** Whether an ISO date of any exactness is one of the calendar, in UTC, as ECMAScript reads a date without a time; an engine that takes 30 February for a day in March gives another text back. */
 export const realDate = (iso: string): boolean => {
   if (real.has(iso)) return true;
-  if (!isValid(parseISO(iso))) return false;
+  const ms = Date.parse(iso);
+  if (Number.isNaN(ms) || !new Date(ms).toISOString().startsWith(iso)) return false;
   if (real.size >= mostKept) real.clear();
   real.add(iso);
   return true;
