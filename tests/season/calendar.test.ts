@@ -276,11 +276,13 @@ describe('a calendar', () => {
     expect(seen[0]?.phase).toBe('bud-swell');
   });
 
-  it('is plain and frozen to the core, and survives being copied as JSON', () => {
+  it('is plain and frozen, but for lists of numbers, and survives being copied as JSON', () => {
     const calendar = calendarAt(lowland, deciduous, [['bud-swell', '2026-02-25']]);
     expect(Object.isFrozen(calendar)).toBe(true);
     expect(Object.isFrozen(calendar.ordinary?.steps[0])).toBe(true);
-    expect(Object.isFrozen(calendar.climateYear?.minC)).toBe(true);
+    expect(Object.isFrozen(calendar.climateYear)).toBe(true);
+    /* V8 would put each number of a frozen list into a box of its own: three times the memory, for each day of each place. */
+    expect(Object.isFrozen(calendar.climateYear?.minC)).toBe(false);
     const copy = JSON.parse(JSON.stringify(calendar)) as typeof calendar;
     expect(seasonOn(copy, dayOf('2026-03-05'))).toEqual(seasonOn(calendar, dayOf('2026-03-05')));
   });
