@@ -83,7 +83,8 @@ export const askEngine = async (asked: readonly Asked[]): Promise<readonly Answe
     const judgedBy = (mode: Mode): { readonly holds: boolean; readonly tests: readonly boolean[] } => {
       const result = judged.get(`${i} ${mode}`);
       const top = result?.conditions as Judged | undefined;
-      return { holds: result?.result === true, tests: judgedTests(condition, top?.all?.[0]) };
+      /* Cells are kept in their thousands: a copy is as long as the list, where one that has grown has room for sixteen more. */
+      return { holds: result?.result === true, tests: judgedTests(condition, top?.all?.[0]).slice() };
     };
     const certain = judgedBy('certainly');
     const maybe = modes[i]!.length === 1 ? certain : judgedBy('possibly');

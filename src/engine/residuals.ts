@@ -22,7 +22,8 @@ export const residualsOf = (knowledge: Knowledge): ResidualsOf => {
   const left = async <Whole extends Conditional & { readonly operations: readonly string[] | 'all' }>(all: readonly Whole[], operation: string, traits: Traits): Promise<readonly Residual<Whole>[]> => {
     const named = all.filter((each) => each.operations === 'all' || each.operations.includes(operation));
     const made = await Promise.all(named.map(async (each) => await specialise(each, operation, traits, knowledge, folds)));
-    return made.filter((residual) => residual !== undefined);
+    /* A list that has grown has room for sixteen more; a copy is as long as it is. */
+    return made.filter((residual) => residual !== undefined).slice();
   };
   return async (operation, variant, traits) => {
     const key = `${operation} ${variant}`;

@@ -40,7 +40,7 @@ const simplify = (condition: Condition): Condition => {
     } else parts.push(simple);
   }
   if (parts.length === 0) return { kind: 'constant', holds: !decides };
-  return parts.length === 1 ? parts[0]! : { kind: condition.kind, of: parts };
+  return parts.length === 1 ? parts[0]! : { kind: condition.kind, of: parts.slice() };
 };
 
 /** What the engine said of a test on a trait; until it has, the promise of it. */
