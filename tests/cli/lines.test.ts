@@ -10,25 +10,25 @@ const ask = (input: string, ...flags: readonly string[]) => {
   return { answers: stdout.split('\n').slice(0, -1).map((line) => JSON.parse(line) as Readonly<Record<string, unknown>>), stdout, stderr, status, mostMb: Number(output[3]) / 1024 };
 };
 
-const drawn = fc.sample(plausibleProposal(shipped, stations), { numRuns: 400, seed: 20260401 });
+const drawn = fc.sample(plausibleProposal(shipped, stations), { numRuns: 20_000, seed: 20260401 });
 const lines = (count: number): string => Array.from({ length: count }, (_, i) => (i % 97 === 5 ? '{"id":' : i % 97 === 6 ? '' : JSON.stringify({ ...drawn[i % drawn.length], id: `q${i}` }))).join('\n');
 
 describe('a batch of lines', () => {
-  it('is answered in order, twenty thousand of them in less than 250 MB, and by several threads with the same bytes', () => {
-    const count = 20_000;
+  it('is answered in order, twenty thousand different trees in less than 200 MB, and by two threads in less than 250 with the same bytes', () => {
+    const count = drawn.length;
     const input = lines(count);
     const one = ask(input, '--fields', 'verdict,range');
     const two = ask(input, '--fields', 'verdict,range', '--jobs', '2');
     expect(two.stdout === one.stdout).toBe(true);
-    /* Each thread has the knowledge and a heap of its own. */
+    /* Seen: 154 to 158 MB for one thread and 221 to 224 for two, each of which has the knowledge and a heap of its own. */
     expect(one.mostMb).toBeGreaterThan(50);
-    expect(one.mostMb).toBeLessThan(250);
-    expect(two.mostMb).toBeLessThan(500);
+    expect(one.mostMb).toBeLessThan(200);
+    expect(two.mostMb).toBeLessThan(250);
     expect(one.answers.map((answer) => answer['line'] === undefined ? answer['id'] : `q${(answer['line'] as number) - 1}`)).toEqual(Array.from({ length: count }, (_, i) => `q${i}`).filter((_, i) => i % 97 !== 6));
     expect(one.answers.filter((answer) => answer['error'] !== undefined).length).toBe(Math.ceil((count - 5) / 97));
     expect([one.status, two.status]).toEqual([2, 2]);
     expect(one.stderr).toMatch(/^19,793 answered, [\d,]+ a second; 207 could not be\n$/);
-  }, 300_000);
+  }, 600_000);
 
   it('writes the members that were chosen as the whole assessment has them, whether advice had to be worked out or not', () => {
     const input = drawn.slice(0, 40).map((proposal, i) => JSON.stringify({ ...proposal, id: i })).join('\n');
