@@ -1,15 +1,12 @@
-import { createReadStream } from 'node:fs';
 import { Command, InvalidArgumentError, Option } from 'commander';
 import type { Advisor } from '../advisor.js';
 import { SparebudError } from '../knowledge/error.js';
 import type { Knowledge } from '../knowledge/knowledge.js';
 import type { Assessment } from '../contract/types.generated.js';
 import { failOnOption, meets } from './failOn.js';
-import { onThisThread, onThreads } from './lines/answerers.js';
-import { answerLines } from './lines/answerLines.js';
+import { askLines } from './lines/askLines.js';
 import { fieldsOf } from './lines/fieldsOf.js';
-import { keepHeapSmall } from './lines/keepHeapSmall.js';
-import { rateOn } from './lines/rate.js';
+import type { Stopped } from './lines/stopOnSignals.js';
 import type { Units } from './page/inUnits.js';
 import { pageOf } from './page/page.js';
 import { unitsOption } from './page/unitsOption.js';
@@ -80,16 +77,12 @@ export const askCommand = (advisor: Advisor): Command => {
       await refuseIdle(options, knowledge);
       let failed = false;
       let met = false;
+      let stopped: Stopped | undefined;
       if (options.lines === true) {
-        keepHeapSmall();
-        const input = what === undefined || what === '-' ? process.stdin : createReadStream(what);
-        const threads = options.jobs === undefined || options.jobs === 1 ? undefined : await onThreads(options.jobs);
-        const rate = rateOn(process.stderr);
-        const answered = await answerLines(threads ?? onThisThread(advisor), options, input, process.stdout, rate.progress);
-        await threads?.close();
-        rate.end(answered.asked, answered.failed);
+        const answered = await askLines(advisor, what ?? '-', options);
         met = answered.met;
         failed = answered.failed > 0;
+        stopped = answered.stopped;
       } else {
         const fromFile = what !== undefined && isFile(what);
         const read = fromFile ? await readProposals(what) : [{}];
@@ -113,7 +106,8 @@ export const askCommand = (advisor: Advisor): Command => {
           }
         }
       }
-      if (failed) process.exitCode = 2;
+      if (stopped !== undefined) process.exitCode = stopped.exitCode;
+      else if (failed) process.exitCode = 2;
       else if (met) process.exitCode = 1;
     });
   return command;
