@@ -8,7 +8,7 @@ id?: (string | number)
 tree: Tree
 operation: Operation
 /**
- * ISO 8601 date
+ * YYYY-MM-DD
  */
 date?: string
 where?: Where
@@ -441,7 +441,7 @@ warmWeeks?: number
  */
 nitrogen?: ("low" | "balanced" | "high")
 /**
- * ISO 8601, as exact as known: year, month or day
+ * YYYY, YYYY-MM or YYYY-MM-DD, as exact as known
  */
 date?: string
 outcome?: string
@@ -488,7 +488,7 @@ firstFrost?: string
 region?: string
 daily?: {
 /**
- * ISO 8601 date
+ * YYYY-MM-DD
  */
 date: string
 /**

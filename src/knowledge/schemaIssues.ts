@@ -1,5 +1,7 @@
 import type { SchemaError } from '../contract/keywordCheck.js';
 import type { Issue, IssueCode } from './error.js';
+import { nearDate } from './nearDate.js';
+import { nearNumber } from './nearNumber.js';
 import { didYouMean } from './nearest.js';
 
 export const pathOf = (pointer: string): readonly (string | number)[] =>
@@ -100,17 +102,29 @@ export const schemaIssues = (errors: readonly SchemaError[], file?: string): rea
       }
       case 'type': {
         const types = ([] as unknown[]).concat(error.params['type']).map(String);
-        add('wrong-type', path, error.data === null ? `no value${at}` : `\`${short(error.data)}\` is a ${Array.isArray(error.data) ? 'list' : typeof error.data}${at}`, { found: error.data, accepted: types, help: types.includes('array') && typeof error.data !== 'object' ? `accepted: list, as in \`[${String(error.data)}]\`` : `accepted: ${types.join(' or ')}` });
+        const near = typeof error.data === 'string' && /number|integer/.test(types.join()) ? nearNumber(error.data) : undefined;
+        add('wrong-type', path, error.data === null ? `no value${at}` : `\`${short(error.data)}\` is a ${Array.isArray(error.data) ? 'list' : typeof error.data}${at}`, {
+          found: error.data, accepted: types,
+          help: near !== undefined ? `did you mean the number ${near}?` : types.includes('array') && typeof error.data !== 'object' ? `accepted: list, as in \`[${String(error.data)}]\`` : `accepted: ${types.join(' or ')}`,
+        });
         break;
       }
       case 'minimum':
       case 'maximum':
-      case 'exclusiveMinimum':
-        add('out-of-bounds', path, `\`${short(error.data)}\` is out of bounds${at}`, { found: error.data, accepted: [boundsOf(error.parentSchema)], help: `accepted: ${boundsOf(error.parentSchema)}` });
+      case 'exclusiveMinimum': {
+        const bounds = boundsOf(error.parentSchema);
+        const inHundredths = error.parentSchema?.['maximum'] === 1 && Number(error.data) > 1 && Number(error.data) <= 100;
+        add('out-of-bounds', path, `\`${short(error.data)}\` is out of bounds${at}`, { found: error.data, accepted: [bounds], help: `accepted: ${bounds}${inHundredths ? `; ${short(error.data)} % is ${Number(error.data) / 100}` : ''}` });
         break;
-      case 'pattern':
-        add(/date|Frost|Repotted/.test(where) ? 'bad-date' : 'bad-pattern', path, `\`${short(error.data)}\` has the wrong form${at}`, { found: error.data, help: `write it as ${String(error.parentSchema?.['description'] ?? error.params['pattern'])}` });
+      }
+      case 'pattern': {
+        const isDate = /date|Frost|Repotted/.test(where);
+        const near = isDate ? nearDate(String(error.data), String(error.params['pattern'])) : undefined;
+        add(isDate ? 'bad-date' : 'bad-pattern', path, `\`${short(error.data)}\` has the wrong form${at}`, {
+          found: error.data, help: `${near === undefined ? '' : `did you mean \`${near}\`? `}write it as ${String(error.parentSchema?.['description'] ?? error.params['pattern'])}`,
+        });
         break;
+      }
       case 'minProperties':
       case 'maxProperties':
       case 'minItems':

@@ -45,7 +45,19 @@ test('a parameter that the operation does not take is refused, with those that i
 });
 
 test('a share that was written in per cent is out of bounds', () => {
-  expect(refused({ ...good, operation: { op: 'repot', rootsRemoved: 30 } })).toMatchObject([{ code: 'out-of-bounds', path: 'operation.rootsRemoved', found: 30, accepted: ['0 to 1'] }]);
+  expect(refused({ ...good, operation: { op: 'repot', rootsRemoved: 30 } })).toMatchObject([{ code: 'out-of-bounds', path: 'operation.rootsRemoved', found: 30, accepted: ['0 to 1'], help: 'accepted: 0 to 1; 30 % is 0.3' }]);
+});
+
+test.each([['15.6.2027', '2027-06-15'], ['5. 6. 2027', '2027-06-05'], ['2027-6-5', '2027-06-05'], ['2027/06/15', '2027-06-15']])('a day written as %s is told as ISO 8601 writes it', (date, iso) => {
+  expect(refused({ ...good, date })).toMatchObject([{ code: 'bad-date', path: 'date', found: date, help: `did you mean \`${iso}\`? write it as YYYY-MM-DD` }]);
+});
+
+test('a day that may be read two ways, or with a year too much, is not guessed', () => {
+  expect(refused({ ...good, date: '3/5/2027', where: { lastFrost: '15.4.2027' } }).map(({ help }) => help)).toEqual(['write it as YYYY-MM-DD', 'write it as usual last frost of the cold season, MM-DD']);
+});
+
+test.each([['51,1', 51.1], ['40 %', 0.4], ['0.3', 0.3]])('a number that came as the text `%s` is told as a number', (rootsRemoved, meant) => {
+  expect(refused({ ...good, operation: { op: 'repot', rootsRemoved } })).toMatchObject([{ code: 'wrong-type', help: `did you mean the number ${meant}?` }]);
 });
 
 test('a number in quotes is a text', () => {

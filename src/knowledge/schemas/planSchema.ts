@@ -1,6 +1,6 @@
 import { closed, document, listOf, partOf, type Schema } from './schema.js';
 
-const dated: Schema = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$', description: 'ISO 8601 date' };
+const dated: Schema = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$', description: 'YYYY-MM-DD' };
 
 /** The schema of a plan: work on one tree, step by step. */
 export const planSchema = (): Schema =>
