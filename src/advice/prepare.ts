@@ -9,7 +9,6 @@ import type { Where } from '../season/climateShape.js';
 import { type Day, dayOf } from '../season/day.js';
 import { type Range, type SeasonOn, seasonFromSighting } from '../season/standing.js';
 import type { KeptSeasons, SeasonOfDay } from '../season/keptSeasons.js';
-import type { Station } from '../season/station.js';
 
 /** A proposal made ready to be judged: its species found, its traits put together, its season at hand. */
 export interface Prepared {
@@ -68,7 +67,6 @@ const sightingsOf = (proposal: Proposal): readonly Sighting[] =>
   (proposal.tree.log ?? []).flatMap((entry) => (typeof entry['saw'] === 'string' ? [{ phase: entry['saw'] as Phase, day: dayOf(entry['date'] as string) }] : []));
 
 export interface Places {
-  readonly stations: readonly Station[];
   /** The climate of a place; the same object each time, since calendars are kept by it. */
   readonly climateAt: ReturnType<typeof climatesAt>;
   readonly seasons: KeptSeasons;
@@ -92,7 +90,7 @@ const once = (season: Asked['season']): Asked['season'] => {
  *
  * @param builtOf how a told structure is read
  * @param past what is worked out of earlier work, where some is told
- * @throws SparebudError where a species or place is unknown or ambiguous, or a structure cannot be
+ * @throws SparebudError where a species is unknown or ambiguous, or a structure cannot be
  */
 export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places, builtOf?: (proposal: Proposal) => Built, past?: Past): Prepared => {
   const { species, renamed } = speciesOf(knowledge, proposal.tree.species, 'tree.species');
@@ -103,10 +101,6 @@ export const prepare = (proposal: Proposal, knowledge: Knowledge, places: Places
     stock === undefined && Object.keys(own).length === 0
       ? species.traits
       : { ...species.traits, ...Object.fromEntries(roots), ...Object.fromEntries(Object.entries(own).map(([name, is]): [string, Trait] => [name, { is, sources: [], level: 'own' }])) };
-  const place = proposal.where?.place;
-  if (place !== undefined && !places.stations.some((station) => station.id === place)) {
-    throw new SparebudError([{ code: 'unknown-place', path: 'where.place', message: `unknown place \`${place.slice(0, 80)}\` in \`where.place\``, found: place, help: 'look it up with `sparebud places`, or tell latitude and longitude' }]);
-  }
   const climate = places.climateAt(proposal.where as Where | undefined);
   const seasonal = seasonTraits(traits);
   const seen = sightingsOf(proposal);

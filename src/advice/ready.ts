@@ -20,12 +20,14 @@ export interface Ready {
 /** Makes proposals ready, and remembers what it worked out of each species and place. */
 export const readyFor = (knowledge: Knowledge, stations: readonly Station[]): ((written: unknown) => Promise<Ready>) => {
   const residuals = residualsOf(knowledge);
-  const places: Places = { stations, climateAt: climatesAt(stations), seasons: keptSeasons() };
+  const places: Places = { climateAt: climatesAt(stations), seasons: keptSeasons() };
   let builtOf: Parameters<typeof prepare>[3];
   let past: Past | undefined;
   return async (written) => {
     /* What is wrong is put into words only where something is. */
     const proposal = soundProposal(written, knowledge) ?? (await import('../knowledge/checkProposal.js')).checkProposal(written, knowledge);
+    const place = proposal.where?.place;
+    if (place !== undefined && !stations.some(({ id }) => id === place)) throw (await import('./unknownPlace.js')).unknownPlace(place, stations);
     const { structure, log, lastRepotted } = proposal.tree;
     const done = log !== undefined || lastRepotted !== undefined;
     /* What is worked out of a structure, and of earlier work, is loaded only where one is told, and then kept at hand: to ask for what is loaded takes time too. */

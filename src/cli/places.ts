@@ -1,6 +1,8 @@
 import { Command } from 'commander';
+import { stationsNear } from '../advice/stationsNear.js';
 import { SparebudError } from '../knowledge/error.js';
-import { findPlaces, nearestPlaces } from '../season/findPlaces.js';
+import { findPlaces } from '../season/findPlaces.js';
+import { nearestPlaces } from '../season/nearestPlaces.js';
 import type { Station } from '../season/station.js';
 import { inUnits, type Units } from './page/inUnits.js';
 import { unitsOption } from './page/unitsOption.js';
@@ -26,6 +28,9 @@ export const placesCommand = (places: readonly Station[]): Command =>
         return;
       }
       const found = name === undefined ? places : findPlaces(name, places);
-      if (found.length === 0) throw new SparebudError([{ code: 'unknown-place', path: 'places', message: `no bundled station is called \`${name ?? ''}\``, help: 'try --near with latitude and longitude, or tell your own frost dates' }]);
+      if (found.length === 0) {
+        const near = stationsNear(name ?? '', places);
+        throw new SparebudError([{ code: 'unknown-place', path: 'places', message: `no bundled station is called \`${name ?? ''}\``, help: `${near.length === 0 ? '' : `did you mean ${near.join(' or ')}? Or `}try --near with latitude and longitude, or tell your own frost dates` }]);
+      }
       for (const station of found) process.stdout.write(options.json === true ? `${JSON.stringify(station)}\n` : row(station, options.units));
     });

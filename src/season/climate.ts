@@ -1,7 +1,7 @@
 import { climateFromFrostDates } from './climateFromFrostDates.js';
 import { climateFromLatitude } from './climateFromLatitude.js';
 import type { Climate, Where } from './climateShape.js';
-import { nearestPlaces } from './findPlaces.js';
+import { nearestPlaces } from './nearestPlaces.js';
 import type { Station } from './station.js';
 
 export type { Climate, Where } from './climateShape.js';

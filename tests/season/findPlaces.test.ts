@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { findPlaces, nearestPlaces } from '../../src/season/findPlaces.js';
+import { findPlaces } from '../../src/season/findPlaces.js';
 import { stations } from './stations.js';
 
 const names = (query: string): readonly string[] => findPlaces(query, stations).map((station) => station.name);
@@ -19,16 +19,5 @@ describe('places', () => {
   it('are not found by nothing or by nonsense', () => {
     expect(names('')).toEqual([]);
     expect(names('qqxz')).toEqual([]);
-  });
-
-  it('nearest to a point come in order of distance', () => {
-    const near = nearestPlaces(35.7, 139.7, stations, 3);
-    expect(near[0]?.station.id).toBe('tokyo-japan');
-    expect(near[0]?.km).toBeLessThan(15);
-    expect(near.map((one) => one.km)).toEqual(near.map((one) => one.km).sort((a, b) => a - b));
-  });
-
-  it('know that the date line is no wall', () => {
-    expect(nearestPlaces(-36.85, -185.23, stations, 1)[0]?.station.name).toBe('Auckland');
   });
 });
