@@ -9,6 +9,7 @@ import { dueCommand } from './due.js';
 import { explainCommand } from './explain.js';
 import { keepersCommand } from './keepers.js';
 import { measureCommand } from './measure.js';
+import { operationsCommand } from './operations.js';
 import { planCommand } from './plan.js';
 import { placesCommand } from './places.js';
 import { ruleCommand } from './rule.js';
@@ -20,5 +21,5 @@ export const addAnsweringCommands = (program: Command): void => {
   const advisor = createAdvisor(knowledge, { places });
   program.version(knowledge.version);
   const noted = async (): Promise<Knowledge> => (await import('../knowledge/published/withNotes.js')).withNotes(knowledge);
-  for (const command of [askCommand(advisor), compareCommand(advisor), explainCommand(advisor), planCommand(advisor), dueCommand(advisor), keepersCommand(advisor), measureCommand(knowledge), yearCommand(advisor), speciesCommand(advisor, noted), ruleCommand(knowledge, noted), placesCommand(places)]) program.addCommand(command);
+  for (const command of [askCommand(advisor), compareCommand(advisor), explainCommand(advisor), planCommand(advisor), dueCommand(advisor), keepersCommand(advisor), measureCommand(knowledge), yearCommand(advisor), operationsCommand(advisor), speciesCommand(advisor, noted), ruleCommand(knowledge, noted), placesCommand(places)]) program.addCommand(command);
 };

@@ -34,7 +34,7 @@ afterAll(() => { rmSync(folder, { recursive: true }); });
 
 test('every command is looked at, those of `new` too', () => {
   const names = all.map(({ words }) => words.join(' '));
-  expect(names).toEqual(expect.arrayContaining(['', 'ask', 'compare', 'explain', 'plan', 'due', 'keepers', 'measure', 'year', 'species', 'rule', 'places', 'vet', 'new', 'new species', 'new rule', 'new source', 'cover', 'shift']));
+  expect(names).toEqual(expect.arrayContaining(['', 'ask', 'compare', 'explain', 'plan', 'due', 'keepers', 'measure', 'year', 'operations', 'species', 'rule', 'places', 'vet', 'new', 'new species', 'new rule', 'new source', 'cover', 'shift']));
 });
 
 test.each(all.map(({ words, text }) => [['sparebud', ...words].join(' '), text] as const))('the help of `%s` ends in an example that runs and answers', (command, text) => {
