@@ -3,6 +3,7 @@ import type { Advisor } from '../advisor.js';
 import { SparebudError } from '../knowledge/error.js';
 import type { Knowledge } from '../knowledge/knowledge.js';
 import type { Assessment } from '../contract/types.generated.js';
+import { askedOf } from './askedOf.js';
 import { failOnOption, meets } from './failOn.js';
 import { askLines } from './lines/askLines.js';
 import { fieldsOf } from './lines/fieldsOf.js';
@@ -12,7 +13,7 @@ import { pageOf } from './page/page.js';
 import { unitsOption } from './page/unitsOption.js';
 import { printAssessment } from './printAssessment.js';
 import { printIssue } from '../knowledge/printIssue.js';
-import { addProposalFlags, setAt, withFlags } from './proposalFlags.js';
+import { addProposalFlags, setAt } from './proposalFlags.js';
 import { isFile, readProposals } from './readProposals.js';
 import { today } from './today.js';
 
@@ -24,6 +25,8 @@ interface AskOptions {
   readonly jobs?: number;
   readonly full?: true;
   readonly failOn?: string;
+  readonly op?: string;
+  readonly species?: string;
 }
 
 type Flags = Readonly<Record<string, unknown>>;
@@ -34,18 +37,10 @@ const jobsOf = (written: string): number => {
   return jobs;
 };
 
-/** A proposal with what the words and flags of the command line tell put into it. */
-const told = async (proposal: unknown, flags: Flags, knowledge: Knowledge): Promise<unknown> => {
-  let asked = proposal;
-  if (flags['op'] !== undefined) asked = setAt(asked, 'operation.op', flags['op']);
-  if (flags['species'] !== undefined) asked = setAt(asked, 'tree.species', flags['species']);
-  return await withFlags(asked, flags, knowledge);
-};
-
 /** What would change nothing: flags for a batch without one, and flags of one proposal beside a batch. */
 const refuseIdle = async ({ lines, fields, jobs, ...flags }: AskOptions & Flags, knowledge: Knowledge): Promise<void> => {
   const idle = lines === true ? [] : [...(fields === undefined ? [] : ['--fields']), ...(jobs === undefined ? [] : ['--jobs'])];
-  const members = lines === true ? Object.keys((await told({}, flags, knowledge)) as object) : [];
+  const members = lines === true ? Object.keys((await askedOf({}, flags, flags, knowledge)) as object) : [];
   if (idle.length + members.length === 0) return;
   throw new SparebudError([
     ...idle.map((flag) => ({ code: 'not-allowed', path: flag, message: `\`${flag}\` without \`--lines\``, help: 'it is for a batch: one JSON proposal a line, with --lines' }) as const),
@@ -60,7 +55,7 @@ export const askCommand = (advisor: Advisor): Command => {
   const { knowledge } = advisor;
   const command = new Command('ask')
     .description('judge one operation on one tree, before the cut')
-    .argument('[what]', 'the operation (repot, cut-back, jin …), or a YAML or JSON file, or - for standard input')
+    .argument('[what]', 'the operation (repot, cut-back, jin …: see `sparebud operations`), or a YAML or JSON file, or - for standard input')
     .argument('[species]', 'id, accepted name, synonym or common name')
     .option('--op <operation>', 'the operation')
     .option('--species <name>', 'the species')
@@ -85,9 +80,9 @@ export const askCommand = (advisor: Advisor): Command => {
         stopped = answered.stopped;
       } else {
         const fromFile = what !== undefined && isFile(what);
-        const read = fromFile ? await readProposals(what) : [{}];
+        const read = fromFile ? await readProposals(what) : [undefined];
         for (const [i, proposal] of read.entries()) {
-          let asked = await told(proposal, { ...(fromFile ? {} : { op: what }), species, ...options }, knowledge);
+          let asked = await askedOf(proposal, { op: options.op ?? (fromFile ? undefined : what), species: options.species ?? species }, options, knowledge);
           const undated = dateOf(asked) === undefined && (asked as { readonly tree?: { readonly phase?: unknown } }).tree?.phase === undefined;
           if (undated) asked = setAt(asked, 'date', today());
           try {

@@ -1,11 +1,12 @@
 import { Command } from 'commander';
 import type { Advisor } from '../advisor.js';
 import { SparebudError } from '../knowledge/error.js';
+import { askedOf } from './askedOf.js';
 import type { Units } from './page/inUnits.js';
 import { pageOf } from './page/page.js';
 import { unitsOption } from './page/unitsOption.js';
 import { printComparison } from './printComparison.js';
-import { addProposalFlags, setAt, typed, withFlags } from './proposalFlags.js';
+import { addProposalFlags, withSetting } from './proposalFlags.js';
 import { isFile, readProposals } from './readProposals.js';
 
 /** `sparebud compare`: ways to do it side by side. */
@@ -15,25 +16,19 @@ export const compareCommand = (advisor: Advisor): Command =>
       .description('set ways to do it side by side: another date, finish or share')
       .argument('[what]', 'the operation, or a YAML or JSON file, or -')
       .argument('[species]', 'id, accepted name, synonym or common name')
-      .option('--or <path=value>', 'a way that differs in this; with commas in more than one (repeatable)', (text: string, had: readonly string[]) => [...had, text], [] as readonly string[])
+      .option('--or <path=value>', 'a way that differs in this; with commas in more than one (repeatable)', (text: string, had: readonly string[] = []) => [...had, text])
       .addOption(unitsOption())
       .option('--json', 'print as JSON'),
     advisor.knowledge,
   )
     .addHelpText('after', '\nExample:\n  sparebud compare repot "trident maple" --roots-removed 0.4 --place koeln-cologne-germany --date 2026-11-15 --or date=2027-03-20 --or operation.rootsRemoved=0.1')
-    .action(async (what: string | undefined, species: string | undefined, options: { readonly or: readonly string[]; readonly units: Units; readonly json?: true } & Readonly<Record<string, unknown>>) => {
+    .action(async (what: string | undefined, species: string | undefined, options: { readonly or?: readonly string[]; readonly units: Units; readonly json?: true } & Readonly<Record<string, unknown>>) => {
       const fromFile = what !== undefined && isFile(what);
-      let asked: unknown = fromFile ? (await readProposals(what))[0] : {};
-      if (what !== undefined && !fromFile) asked = setAt(asked, 'operation.op', what);
-      if (species !== undefined) asked = setAt(asked, 'tree.species', species);
-      asked = await withFlags(asked, options, advisor.knowledge);
-      if (options.or.length === 0) throw new SparebudError([{ code: 'missing', path: '--or', message: 'nothing to compare with', help: 'give at least one --or, such as --or date=2027-03-15' }]);
+      const asked = await askedOf(fromFile ? (await readProposals(what))[0] : undefined, { op: fromFile ? undefined : what, species }, options, advisor.knowledge);
+      if (options.or === undefined) throw new SparebudError([{ code: 'missing', path: '--or', message: 'nothing to compare with', help: 'give at least one --or, such as --or date=2027-03-15' }]);
       const patches = await Promise.all(options.or.map(async (text) => {
         let patch: Record<string, unknown> = {};
-        for (const each of text.split(',')) {
-          const [path, ...value] = each.split('=');
-          patch = setAt(patch, path!.trim(), await typed(value.join('=')));
-        }
+        for (const each of text.split(',')) patch = await withSetting(patch, each, '--or', advisor.knowledge);
         return patch;
       }));
       const comparison = await advisor.compare(asked, patches);
