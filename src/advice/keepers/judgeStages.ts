@@ -36,6 +36,8 @@ export interface StagesQuestion {
  * A sitting's day is that of its first operation, the thickest cut: the one that the season matters most for.
  */
 export const judgeStages = async (ready: (written: unknown) => Promise<Ready>, knowledge: Knowledge, { tree, where, ignore, from, daysApart, sittings }: StagesQuestion): Promise<readonly JudgedStage[]> => {
+  /* Where every branch may stay there is no sitting. */
+  if (sittings.length === 0) return [];
   const around = { tree, ...(where === undefined ? {} : { where }), ...(ignore === undefined ? {} : { ignore }) };
   const steps: { readonly date: string; readonly operations: readonly Operation[] }[] = [];
   let earliest = from;

@@ -102,6 +102,13 @@ describe('which branches to keep', () => {
     expect(keepers.notices.find(({ id }) => id === 'keepers.unmeasured')!.params['branch']).toBe('low-front');
   }, 60_000);
 
+  it('is answered without a sitting where every branch may stay', async () => {
+    const branches = [{ id: 'left', heightMm: 90, azimuthDeg: 95, diameterMm: 12 }, { id: 'right', heightMm: 150, azimuthDeg: 270, diameterMm: 9 }];
+    const keepers = await advisor.keepers({ tree: { species: 'Scots pine', trunk: { diameterMm: 40, heightMm: 400 }, structure: { branches } }, date: '2027-03-01' });
+    expect(keepers.sets[0]).toMatchObject({ keep: ['left', 'right'], remove: [], stages: [] });
+    expect(wrongBy('keepers-answer', keepers)).toEqual([]);
+  });
+
   it('leaves a sacrifice branch aside while the trunk is to thicken, and takes it once it has', async () => {
     const sacrifice = withBranch(pine, 'low-back', { role: 'sacrifice' });
     const growing = await advisor.keepers(changed(sacrifice, { tree: { aim: { trunkDiameterMm: 90 } } }));
