@@ -475,11 +475,11 @@ monthlyMinC?: [number, number, number, number, number, number, number, number, n
  */
 monthlyMaxC?: [number, number, number, number, number, number, number, number, number, number, number, number]
 /**
- * usual last frost of the cold season, MM-DD
+ * MM-DD, the usual last frost of the cold season
  */
 lastFrost?: string
 /**
- * usual first frost of the cold season, MM-DD
+ * MM-DD, the usual first frost of the cold season
  */
 firstFrost?: string
 /**

@@ -103,9 +103,14 @@ export const schemaIssues = (errors: readonly SchemaError[], file?: string): rea
       case 'type': {
         const types = ([] as unknown[]).concat(error.params['type']).map(String);
         const near = typeof error.data === 'string' && /number|integer/.test(types.join()) ? nearNumber(error.data) : undefined;
+        const needed = error.parentSchema?.['required'] as readonly string[] | undefined;
+        const meant = typeof error.data === 'object' ? undefined
+          : types.includes('array') ? `list, as in \`[${String(error.data)}]\``
+            : types.includes('object') && needed?.length === 1 ? `object, as in \`{ ${needed[0]}: ${short(error.data)} }\``
+              : types.includes('string') ? `string, as in \`"${String(error.data)}"\`` : undefined;
         add('wrong-type', path, error.data === null ? `no value${at}` : `\`${short(error.data)}\` is a ${Array.isArray(error.data) ? 'list' : typeof error.data}${at}`, {
           found: error.data, accepted: types,
-          help: near !== undefined ? `did you mean the number ${near}?` : types.includes('array') && typeof error.data !== 'object' ? `accepted: list, as in \`[${String(error.data)}]\`` : `accepted: ${types.join(' or ')}`,
+          help: near !== undefined ? `did you mean the number ${near}?` : `accepted: ${meant ?? types.join(' or ')}`,
         });
         break;
       }

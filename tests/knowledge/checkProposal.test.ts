@@ -53,7 +53,7 @@ test.each([['15.6.2027', '2027-06-15'], ['5. 6. 2027', '2027-06-05'], ['2027-6-5
 });
 
 test('a day that may be read two ways, or with a year too much, is not guessed', () => {
-  expect(refused({ ...good, date: '3/5/2027', where: { lastFrost: '15.4.2027' } }).map(({ help }) => help)).toEqual(['write it as YYYY-MM-DD', 'write it as usual last frost of the cold season, MM-DD']);
+  expect(refused({ ...good, date: '3/5/2027', where: { lastFrost: '15.4.2027' } }).map(({ help }) => help)).toEqual(['write it as YYYY-MM-DD', 'write it as MM-DD, the usual last frost of the cold season']);
 });
 
 test.each([['51,1', 51.1], ['40 %', 0.4], ['0.3', 0.3]])('a number that came as the text `%s` is told as a number', (rootsRemoved, meant) => {
