@@ -9,7 +9,14 @@ import { unitsOption } from './page/unitsOption.js';
 import { printDue } from './printDue.js';
 import { printIssue } from '../knowledge/printIssue.js';
 import { readProposals } from './readProposals.js';
+import { shownFile } from './shownFile.js';
 import { today } from './today.js';
+
+const example = `
+where: { latitude: 51.1, longitude: 3.7 }
+trees:
+  - { id: maple-1, tree: { species: trident maple, lastRepotted: 2023-04 } }
+  - { id: pine-1, tree: { species: Scots pine, log: [{ op: wire, date: 2026-10-01 }] } }`;
 
 /** `sparebud due`: what a collection needs. */
 export const dueCommand = (advisor: Advisor): Command =>
@@ -21,7 +28,7 @@ export const dueCommand = (advisor: Advisor): Command =>
     .addOption(unitsOption())
     .option('--json', 'print as JSON')
     .option('--ics <file>', 'write a calendar file (RFC 5545); - for standard output')
-    .addHelpText('after', '\nExample:\n  sparebud due docs/demo/collection.yaml --date 2027-03-20')
+    .addHelpText('after', `${shownFile('collection.yaml', example)}\nExample:\n  sparebud due collection.yaml --date 2027-03-20`)
     .action(async (file: string, { date = today(), days, json, ics, units }: { readonly date?: string; readonly days?: string; readonly json?: true; readonly ics?: string; readonly units: Units }) => {
       const ahead = days === undefined ? undefined : Number(days);
       if (ahead !== undefined && !(Number.isInteger(ahead) && ahead >= 0 && ahead <= 366)) throw new SparebudError([{ code: 'out-of-bounds', path: '--days', message: `\`${days!}\` is out of bounds in \`--days\``, found: days, help: 'accepted: a whole number from 0 to 366' }]);

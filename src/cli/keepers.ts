@@ -9,6 +9,7 @@ import { unitsOption } from './page/unitsOption.js';
 import { printKeepers } from './printKeepers.js';
 import { setAt } from './proposalFlags.js';
 import { readProposals } from './readProposals.js';
+import { shownStructure } from './shownStructure.js';
 import { today } from './today.js';
 
 interface Options {
@@ -32,7 +33,7 @@ export const keepersCommand = (advisor: Advisor): Command => {
     .addOption(unitsOption())
     .option('--json', 'print as JSON')
     .option('--svg', 'print a picture of the best set')
-    .addHelpText('after', '\nExample:\n  sparebud keepers docs/demo/keepers-pine.yaml --aim formal-upright')
+    .addHelpText('after', `${shownStructure}\nExample:\n  sparebud keepers tree.yaml --aim informal-upright --date 2027-03-01`)
     .action(async (file: string, { aim, date, years, json, svg, units }: Options) => {
       let [asked] = await readProposals(file);
       if (aim !== undefined) asked = setAt(asked, 'tree.aim.style', aim);

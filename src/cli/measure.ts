@@ -7,6 +7,7 @@ import type { Units } from './page/inUnits.js';
 import { type Page, pageOf } from './page/page.js';
 import { unitsOption } from './page/unitsOption.js';
 import { readProposals } from './readProposals.js';
+import { shownStructure } from './shownStructure.js';
 
 /** What is of the same branches stands in one paragraph. */
 const paragraphs = (entries: Measures['entries']): readonly string[] => {
@@ -30,7 +31,7 @@ export const measureCommand = (knowledge: Knowledge): Command =>
     .argument('<file>', 'a YAML or JSON file with tree, its structure told, or -')
     .addOption(unitsOption())
     .option('--json', 'print as JSON')
-    .addHelpText('after', '\nExample:\n  sparebud measure docs/demo/keepers-pine.yaml')
+    .addHelpText('after', `${shownStructure}\nExample:\n  sparebud measure tree.yaml`)
     .action(async (file: string, options: { readonly json?: true; readonly units: Units }) => {
       const all = (await readProposals(file)).map((written) => measuresOf(written, knowledge));
       process.stdout.write(options.json === true ? all.map((measures) => `${JSON.stringify(measures, undefined, 2)}\n`).join('') : all.map((measures) => printMeasures(measures, pageOf(options))).join('\n'));

@@ -6,6 +6,14 @@ import { pageOf } from './page/page.js';
 import { unitsOption } from './page/unitsOption.js';
 import { printPlan } from './printPlan.js';
 import { readProposals } from './readProposals.js';
+import { shownFile } from './shownFile.js';
+
+const example = `
+tree: { species: trident maple, vigour: strong, lastRepotted: 2024-03 }
+where: { latitude: 51.1, longitude: 3.7 }
+steps:
+  - { date: 2027-03-20, operations: [{ op: repot, rootsRemoved: 0.3 }] }
+  - { date: 2027-06-10, operations: [{ op: thin-shoots }, { op: wire }] }`;
 
 /** `sparebud plan`: work on one tree in steps. */
 export const planCommand = (advisor: Advisor): Command =>
@@ -15,7 +23,7 @@ export const planCommand = (advisor: Advisor): Command =>
     .addOption(unitsOption())
     .option('--json', 'print as JSON')
     .addOption(failOnOption())
-    .addHelpText('after', '\nExample:\n  sparebud plan docs/demo/plan-shrub.yaml')
+    .addHelpText('after', `${shownFile('plan.yaml', example)}\nExample:\n  sparebud plan plan.yaml`)
     .action(async (file: string, options: { readonly json?: true; readonly failOn?: string; readonly units: Units }) => {
       const plans = [];
       for (const question of await readProposals(file)) plans.push(await advisor.plan(question));

@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
@@ -23,9 +23,9 @@ const helps = (words: readonly string[]): readonly Help[] => {
 
 const all = helps([]);
 
-/* What the examples name: the demo files of the docs, and the folders that maintainers work in, as a clone has them. */
+/* What the examples name: the folders that maintainers work in, as a clone has them. */
 const folder = mkdtempSync(join(tmpdir(), 'help-'));
-for (const each of ['species', 'rules', 'shared', 'docs/demo', 'tests/corpus.yaml', 'tests/cases']) cpSync(`${root}${each}`, join(folder, each), { recursive: true });
+for (const each of ['species', 'rules', 'shared', 'tests/corpus.yaml', 'tests/cases']) cpSync(`${root}${each}`, join(folder, each), { recursive: true });
 const git = (...words: readonly string[]): void => { execFileSync('git', ['-c', 'user.name=grower', '-c', 'user.email=grower@example.org', ...words], { cwd: folder }); };
 git('init', '--quiet', '--initial-branch', 'main');
 git('add', '--all');
@@ -40,8 +40,10 @@ test('every command is looked at, those of `new` too', () => {
 test.each(all.map(({ words, text }) => [['sparebud', ...words].join(' '), text] as const))('the help of `%s` ends in an example that runs and answers', (command, text) => {
   const [, examples] = /\nExamples?:\n((?: {2}sparebud .*\n)+)$/.exec(`${text.trimEnd()}\n`) ?? [];
   expect(examples, text).toBeDefined();
+  const shown = [...text.matchAll(/\n(\S+\.yaml):\n((?: {2}.*\n)+)/g)];
   for (const line of examples!.trimEnd().split('\n').map((each) => each.trim())) {
     expect(line.includes(`${command} `) || line.endsWith(command), line).toBe(true);
+    for (const [, name, held] of shown) writeFileSync(join(folder, name!), held!);
     expect(runShell(root, folder)(line)).not.toBe('');
     git('checkout', '--quiet', '--', '.');
     git('clean', '--quiet', '--force', '-d');
