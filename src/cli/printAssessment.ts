@@ -18,23 +18,28 @@ const sourcesText = (sources: Assessment['findings'][number]['sources']): string
 /** What a bare number would leave open. */
 const unitOf = (word: FactWord | undefined): string => (word?.unit === 'mm' || word?.unit === '°C' ? ` ${word.unit}` : '');
 
-const answerText = (answer: { readonly value?: unknown; readonly below?: number; readonly atLeast?: number; readonly verdict: Verdict }, fact: string, knowledge: Knowledge): string => {
+const answerText = (answer: { readonly value?: unknown; readonly below?: number; readonly atLeast?: number }, fact: string, knowledge: Knowledge): string => {
   const word = knowledge.facts[fact];
   const shown = (value: Value): string => {
     const text = shownValue(value, word, knowledge);
     return typeof text === 'boolean' ? (text ? 'yes' : 'no') : `${text}${unitOf(word)}`;
   };
-  const when = answer.value !== undefined ? shown(answer.value as Value) : answer.atLeast === undefined ? (answer.below === undefined ? 'any' : `below ${shown(answer.below)}`) : answer.below === undefined ? `from ${shown(answer.atLeast)}` : `${shown(answer.atLeast)} to ${shown(answer.below)}`;
-  return `${when}: ${painted(answer.verdict)}`;
+  return answer.value !== undefined ? shown(answer.value as Value) : answer.atLeast === undefined ? (answer.below === undefined ? 'any' : `below ${shown(answer.below)}`) : answer.below === undefined ? `from ${shown(answer.atLeast)}` : `${shown(answer.atLeast)} to ${shown(answer.below)}`;
+};
+
+/** What an answer brings, and the worst that it still leaves open. */
+const outcomeText = ({ verdict, range }: { readonly verdict: Verdict; readonly range?: readonly Verdict[] }): string => {
+  const worst = range?.[1] ?? verdict;
+  return `${painted(verdict)}${severity(worst) > severity(verdict) ? `, at worst ${words(worst)}` : ''}`;
 };
 
 const groupedAnswers = (answers: Assessment['questions'][number]['answers'], fact: string, knowledge: Knowledge): string => {
-  const byVerdict = new Map<Verdict, string[]>();
+  const byOutcome = new Map<string, string[]>();
   for (const answer of answers) {
-    const text = answerText(answer, fact, knowledge).split(': ')[0]!;
-    byVerdict.set(answer.verdict, [...(byVerdict.get(answer.verdict) ?? []), text]);
+    const outcome = outcomeText(answer);
+    byOutcome.set(outcome, [...(byOutcome.get(outcome) ?? []), answerText(answer, fact, knowledge)]);
   }
-  return [...byVerdict].map(([verdict, values]) => `${values.join(', ')}: ${painted(verdict)}`).join('; ');
+  return [...byOutcome].map(([outcome, values]) => `${values.join(', ')}: ${outcome}`).join('; ');
 };
 
 const span = ([least, most]: readonly [number, number], unit: string): string => `${least === most ? least : `${least} to ${most}`} ${unit}`;
