@@ -14,7 +14,8 @@ import { unitsOption } from './page/unitsOption.js';
 import { printAssessment } from './printAssessment.js';
 import { printIssue } from '../knowledge/printIssue.js';
 import { addProposalFlags, setAt } from './proposalFlags.js';
-import { isFile, readProposals } from './readProposals.js';
+import { isFile, mustBeFile, readProposals } from './readProposals.js';
+import { shownFile } from './shownFile.js';
 import { today } from './today.js';
 
 interface AskOptions {
@@ -30,6 +31,12 @@ interface AskOptions {
 }
 
 type Flags = Readonly<Record<string, unknown>>;
+
+const example = `
+tree: { species: trident maple, vigour: strong, log: [{ op: cut-back, date: 2026-06-10 }] }
+operation: { op: repot, rootsRemoved: 0.3 }
+where: { latitude: 51.1, longitude: 3.7 }
+date: 2027-03-20`;
 
 const jobsOf = (written: string): number => {
   const jobs = Number(written);
@@ -67,7 +74,7 @@ export const askCommand = (advisor: Advisor): Command => {
     .option('--full', 'print every finding and follow-up')
     .addOption(failOnOption());
   addProposalFlags(command, knowledge)
-    .addHelpText('after', '\nExample:\n  sparebud ask repot "trident maple" --roots-removed 0.4 --latitude 51.1 --longitude 3.7 --date 2026-09-20')
+    .addHelpText('after', `${shownFile('tree.yaml', example)}\nExamples:\n  sparebud ask repot "trident maple" --roots-removed 40% --latitude 51.1 --longitude 3.7 --date 2026-09-20\n  sparebud ask tree.yaml`)
     .action(async (what: string | undefined, species: string | undefined, options: AskOptions & Flags) => {
       await refuseIdle(options, knowledge);
       let failed = false;

@@ -13,7 +13,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 });
 
 const program = new Command('sparebud').description('May I do this, to this tree, here, on this day?').showHelpAfterError('(see --help)')
-  .addHelpText('after', '\nExample:\n  sparebud ask repot "trident maple" --roots-removed 0.4 --place koeln-cologne-germany --date 2027-03-20');
+  .addHelpText('after', '\nExit status: 0 answered, whatever the verdict; 1 what --fail-on waits for; 2 not\nunderstood, not answered in part, or at fault by `vet`.\n\nExample:\n  sparebud ask repot "trident maple" --roots-removed 0.4 --place koeln-cologne-germany --date 2027-03-20');
 
 /** What maintainers run: it looks at a folder, and runs where no knowledge could be built yet. */
 const upkeep = ['vet', 'new', 'cover', 'shift'];
@@ -28,7 +28,7 @@ try {
   for (const command of [program, ...program.commands]) command.exitOverride(({ exitCode }) => process.exit(exitCode === 0 ? 0 : 2));
   await program.parseAsync();
 } catch (cause) {
-  if (!(cause instanceof SparebudError)) throw cause;
-  for (const issue of cause.issues) process.stderr.write(printIssue(issue));
+  if (cause instanceof SparebudError) for (const issue of cause.issues) process.stderr.write(printIssue(issue));
+  else process.stderr.write(`${cause instanceof Error ? cause.stack : String(cause)}\n`);
   process.exitCode = 2;
 }

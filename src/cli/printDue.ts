@@ -28,7 +28,7 @@ export const printDue = (due: Due, knowledge: Knowledge, page: Page): string => 
       out.push(hanging('  ', colors.dim(item.why.text), page));
     }
   }
-  if (due.items.length === 0) out.push(`Nothing is due on ${due.date}.`);
+  if (due.items.length === 0) out.push(`Nothing is due on ${due.date}${due.unanswered.length === 0 ? '' : ' among the trees that could be answered'}.`);
   for (const { trees, text } of due.untold) out.push('', hanging('i ', `${trees.join(', ')}: ${text.text}`, page));
   return `${out.join('\n')}\n`;
 };

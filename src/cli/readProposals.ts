@@ -1,17 +1,20 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { SparebudError } from '../knowledge/error.js';
 
 /** Whether a word on the command line names a file, or standard input. */
 export const isFile = (word: string): boolean => word === '-' || /\.(ya?ml|json)$/i.test(word) || existsSync(word);
 
+const unread = (file: string, message: string, help: string): SparebudError => new SparebudError([{ code: 'missing', path: file, message, help }]);
+
+/** @throws SparebudError where there is no such file to read */
+export const mustBeFile = (file: string): void => {
+  if (file !== '-' && statSync(file, { throwIfNoEntry: false })?.isDirectory() !== false) throw unread(file, `no file \`${file}\` to read`, 'name a YAML or JSON file, or - for standard input');
+};
+
 /** The proposals of a YAML or JSON file, or of standard input for `-`: one, a list, or several documents. */
 export const readProposals = async (file: string): Promise<readonly unknown[]> => {
-  let text: string;
-  try {
-    text = readFileSync(file === '-' ? 0 : file, 'utf8');
-  } catch {
-    throw new SparebudError([{ code: 'missing', path: file, message: `no file \`${file}\` to read`, help: 'name a YAML or JSON file, or - for standard input' }]);
-  }
+  mustBeFile(file);
+  const text = readFileSync(file === '-' ? 0 : file, 'utf8');
   const { parseAllDocuments } = await import('yaml');
   const documents = parseAllDocuments(text, { prettyErrors: false });
   const read: unknown[] = [];
@@ -25,5 +28,6 @@ export const readProposals = async (file: string): Promise<readonly unknown[]> =
     if (Array.isArray(data)) read.push(...(data as unknown[]));
     else read.push(data);
   }
+  if (read.length === 0) throw unread(file, `nothing stands in \`${file}\``, 'write what you mean to ask into it, as YAML or JSON');
   return read;
 };
