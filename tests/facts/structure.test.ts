@@ -148,6 +148,15 @@ describe('what a cut leaves', () => {
     const share = (await value(led, { op: 'trunk-chop', heightMm: 130 }, 'cut.foliageShare')) as number;
     expect(share).toBeGreaterThan((await value(led, { op: 'trunk-chop' }, 'cut.foliageShare')) as number);
   });
+
+  test('a chop below every branch leaves no green where they carry all of the foliage, and says nothing where something else may carry some', async () => {
+    const carrying = (foliageShare: number): object => ({ ...pine, structure: { ...pine.structure, branches: pine.structure.branches.map((branch) => ({ ...branch, foliageShare })) } });
+    const chop = { op: 'trunk-chop', heightMm: 90 };
+    expect(await value(carrying(0.2), chop, 'cut.foliageLeft')).toBe(false);
+    expect(await value(carrying(0.19), chop, 'cut.foliageLeft')).toBe(false);
+    expect(await value(carrying(0.18), chop, 'cut.foliageLeft')).toBeUndefined();
+    expect(await value(pine, chop, 'cut.foliageLeft')).toBeUndefined();
+  });
 });
 
 test('a pine branch cut back past its last green is advised against', async () => {

@@ -26,11 +26,15 @@ export const foliageAbove = (asked: Asked): FactValue | undefined => {
   return shares.length === 0 ? known(1, 'worked-out') : workedNumber(shares.map((share) => measured(share!)), (...each) => Math.max(0, 1 - each.reduce((sum, share) => sum + share, 0)));
 };
 
-/** Whether the structure tells of green below the cut: a living branch below a chop, foliage that reaches further back than the last node left. Undefined where it does not tell. */
+/** Whether the structure tells of green below the cut: a living branch below a chop, and none where those above it carry all of the foliage; foliage that reaches further back than the last node left. Undefined where it does not tell. */
 export const greenBelow = (asked: Asked, nodesLeft: number | undefined): boolean | undefined => {
   if (asked.operation.id === 'trunk-chop') {
     const heightMm = chopHeightMm(asked);
-    return heightMm !== undefined && onMain(asked).some((branch) => branch.heightMm <= heightMm) ? true : undefined;
+    if (heightMm === undefined) return undefined;
+    if (onMain(asked).some((branch) => branch.heightMm <= heightMm)) return true;
+    const carried = onMain(asked).reduce((sum, { foliageShare }) => sum + (foliageShare?.certainty === 'told' ? foliageShare.value : 0), 0);
+    /* Shares are told by eye: a twentieth short of all is all. */
+    return carried >= 0.95 ? false : undefined;
   }
   const branch = branchAsked(asked);
   const lastMm = nodesLeft === undefined ? undefined : nodesLeft === 0 ? 0 : branch?.budsAtMm[nodesLeft - 1];
