@@ -37,7 +37,7 @@ export interface Built {
   readonly facts: Readonly<Record<string, Derive>>;
   readonly bearsMm: (asked: Asked) => FactValue | undefined;
   readonly branchNamed: (asked: Asked, name: unknown) => Branch | undefined;
-  readonly goesWithBearer: (branch: Branch, entries: readonly LogEntry[], asked: Asked) => boolean;
+  readonly goesAnyway: (branch: Branch, entry: LogEntry, entries: readonly LogEntry[], asked: Asked) => boolean;
 }
 
 /** What facts are worked out of work that was done before: loaded only where some is told, by a log or the date of the last repotting. */

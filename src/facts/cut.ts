@@ -85,6 +85,7 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
       const share = read('shoots.shareRemoved');
       return { ...share, value: round((share.value as number) * tips), from: share.state === 'known' ? 'worked-out' : share.from };
     }
+    if (asked.operation.id === 'strip-bark' && read('deadwood.on').value === 'trunk') return known(0, 'worked-out');
     if (asked.operation.id !== 'remove-branch') return undefined;
     const ratio = read('cut.branchToTrunk');
     if (ratio.value === undefined) return undefined;

@@ -58,7 +58,7 @@ export interface OperationWord {
     readonly standing?: Left;
     readonly rootState?: Left;
     readonly repotted?: boolean;
-    /** The branch that it names is gone, unless a stub is left. */
+    /** The branch that it names is gone, or dead where a stub or deadwood is left. */
     readonly takesBranch?: boolean;
     /** What stands above the height that it names is gone. */
     readonly takesTop?: boolean;

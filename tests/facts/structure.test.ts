@@ -107,6 +107,19 @@ describe('a sitting', () => {
     expect(await value(forked, remove('w0'), 'sitting.foliageShare', { date, tree: { ...forked, log: [{ ...remove('side'), date }] } })).toBe(await value(forked, remove('w0'), 'sitting.foliageShare', { date }));
   });
 
+  test('a branch that is stripped to deadwood gives up its foliage, counted once where it was also shortened to a stub; bark off the trunk costs none', async () => {
+    const carrying = { ...pine, structure: { ...pine.structure, branches: pine.structure.branches.map((branch, i) => ({ ...branch, foliageShare: i === 0 ? 0.4 : 0.15 })) } };
+    const date = '2026-03-01';
+    const [strip, stub] = [{ op: 'strip-bark', on: 'branch', branch: 'w0' }, remove('w0', { finish: 'stub' })];
+    const share = async (operation: object, ...log: readonly object[]): Promise<unknown> => value(carrying, operation, 'sitting.foliageShare', { date, tree: { ...carrying, log: log.map((work) => ({ ...work, date })) } });
+    expect(await share(strip)).toBe(0.4);
+    expect(await share({ ...strip, on: 'trunk' })).toBe(0);
+    expect(await share(strip, stub)).toBe(0.4);
+    expect(await share(stub, strip)).toBe(0.4);
+    expect(await share({ op: 'wire', bend: 'gentle' }, stub, strip)).toBe(0.4);
+    expect(await share(remove('w1'), strip)).toBe(0.55);
+  });
+
   test('old wounds at the level count while they are open', async () => {
     const scarred = (closed: boolean): object => ({ ...pine, structure: { ...pine.structure, wounds: [{ heightMm: 105, azimuthDeg: 180, widthMm: 15, closed }] } });
     expect(await value(scarred(false), remove('w0'), 'wound.girthShare')).toBeCloseTo(0.108 + 1 / 6, 3);

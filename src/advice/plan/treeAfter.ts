@@ -35,14 +35,14 @@ const staying = (branches: readonly Branch[], gone: ReadonlySet<string>): readon
   return branches.filter(({ id }) => !gone.has(id)).map((branch) => (branch.foliageShare === undefined || taken <= 0 || taken >= 1 ? branch : { ...branch, foliageShare: Math.min(1, thousandth(branch.foliageShare / (1 - taken))) }));
 };
 
-/** The structure without a branch, and with the wound it leaves on the trunk; a stub stays, dead, until it is cleaned. */
+/** The structure without a branch, and with the wound it leaves on the trunk; a stub stays, dead, until it is cleaned, and deadwood stays. */
 const withoutBranch = (structure: Structure, operation: Operation, tree: Tree, { growing, facts }: Knowledge): Structure => {
   const branches = structure.branches ?? [];
   const branch = branches.find((each) => each.id === operation.branch);
   if (branch === undefined) return structure;
   const gone = withAllOn(branches, branch.id);
   const kept = staying(branches, gone);
-  if (operation.finish === 'stub') {
+  if (operation.finish === 'stub' || operation.op === 'strip-bark') {
     const at = branches.slice(0, branches.indexOf(branch)).filter(({ id }) => !gone.has(id)).length;
     return { ...structure, branches: [...kept.slice(0, at), { ...branch, dead: true, foliageShare: 0 }, ...kept.slice(at)] };
   }
@@ -101,7 +101,7 @@ export const treeAfter = (tree: Tree, date: string, operations: readonly Operati
       if (state !== undefined) after = { ...after, [field]: state };
     }
     if (leaves.repotted === true) after = { ...after, lastRepotted: date };
-    if (leaves.takesBranch === true && after.structure !== undefined && operation.branch !== undefined) after = { ...after, structure: withoutBranch(after.structure, operation, after, knowledge) };
+    if (leaves.takesBranch === true && operation.on !== 'trunk' && after.structure !== undefined && operation.branch !== undefined) after = { ...after, structure: withoutBranch(after.structure, operation, after, knowledge) };
     const cutMm = leaves.takesTop === true ? cutHeightMm(operation, after.structure) : undefined;
     if (cutMm !== undefined) after = withoutTop(after, cutMm);
   }

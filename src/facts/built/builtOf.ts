@@ -3,7 +3,7 @@ import type { Built } from '../asked.js';
 import { bearsMm } from './bearsMm.js';
 import { branchNamed } from './branchAsked.js';
 import { cutFacts } from './cutFacts.js';
-import { goesWithBearer } from './goneInSitting.js';
+import { goesAnyway } from './goneInSitting.js';
 import { levelFacts } from './levelFacts.js';
 import { structureAsked } from './structureAsked.js';
 
@@ -12,4 +12,4 @@ import { structureAsked } from './structureAsked.js';
  *
  * @throws SparebudError where the structure cannot be, or has no such branch
  */
-export const builtOf = (proposal: Proposal): Built => ({ structure: structureAsked(proposal), facts: { ...cutFacts, ...levelFacts }, bearsMm, branchNamed, goesWithBearer });
+export const builtOf = (proposal: Proposal): Built => ({ structure: structureAsked(proposal), facts: { ...cutFacts, ...levelFacts }, bearsMm, branchNamed, goesAnyway });

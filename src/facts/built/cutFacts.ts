@@ -43,7 +43,7 @@ export const cutFacts: Readonly<Record<string, Derive>> = {
     if (branch === undefined) return undefined;
     const tips = asked.knowledge.growing.tipsToFoliage[asked.operation.id];
     if (tips !== undefined) return workedNumber([read('shoots.shareRemoved'), measured(branch)], (taken, of) => taken * tips * of);
-    return asked.operation.leaves.takesBranch === true ? measured(branch) : undefined;
+    return asked.operation.leaves.takesBranch === true && read('deadwood.on').value !== 'trunk' ? measured(branch) : undefined;
   },
   'wound.girthShare': (read, asked) => (asked.operation.id === 'strip-bark' ? undefined : girthAtLevel(read, asked)),
 };

@@ -8,34 +8,34 @@ export interface TakenToo {
   readonly written: Readonly<Record<string, unknown>>;
 }
 
-/** Whether a branch goes anyway, with one that bears it: taken by the work that is asked about, or by other work of the sitting. */
-export const goesWithBearer = ({ from }: Branch, entries: readonly LogEntry[], asked: Asked): boolean => {
-  const takes = (op: string): boolean => asked.knowledge.operations[op]?.leaves.takesBranch === true;
-  const { operation } = asked.proposal;
-  const bearer = asked.built?.structure.branches.find(({ id }) => id === from);
-  if (bearer === undefined) return false;
-  const goes = (takes(operation.op) && operation.branch === from) || entries.some(({ op, written }) => takes(op) && written['branch'] === from);
-  return goes || goesWithBearer(bearer, entries, asked);
+/** Whether the work that is asked about, or one of some entries, takes a branch or kills it (bark that is stripped from a trunk does neither), or any work of the sitting what bears it. */
+const goes = (id: string, by: readonly LogEntry[], sitting: readonly LogEntry[], asked: Asked): boolean => {
+  const own = { written: asked.proposal.operation as unknown as LogEntry['written'] };
+  let entries = by;
+  for (let at: string | undefined = id; at !== undefined; entries = sitting) {
+    const here: string = at;
+    if ([own, ...entries].some(({ written }) => written['branch'] === here && written['on'] !== 'trunk' && asked.knowledge.operations[written['op'] as string]?.leaves.takesBranch === true)) return true;
+    at = asked.built!.structure.branches.find((each) => each.id === here)?.from;
+  }
+  return false;
 };
 
-/** Branches that other work of the same sitting takes off; one that goes with its bearer is not named again. */
+/** Whether a branch goes with other work than an entry of the log: with what bears it, with the work that is asked about, or with an earlier entry that takes the whole of it. */
+export const goesAnyway = ({ id }: Branch, entry: LogEntry, sitting: readonly LogEntry[], asked: Asked): boolean => goes(id, sitting.slice(0, sitting.indexOf(entry)), sitting, asked);
+
+/** Branches that other work of the same sitting takes off; one that goes anyway is not named again. */
 export const takenToo = (asked: Asked): readonly TakenToo[] => {
-  const entries = sameSitting(asked.proposal, asked.day);
-  const taken = new Map<string, TakenToo>();
-  for (const { op, written } of entries) {
+  const sitting = sameSitting(asked.proposal, asked.day);
+  const taken = sitting.flatMap((entry): readonly TakenToo[] => {
+    const { written } = entry;
     const branch = asked.built?.structure.branches.find(({ id }) => id === written['branch']);
-    if (branch !== undefined && branch.id !== asked.proposal.operation.branch && asked.knowledge.operations[op]?.leaves.takesBranch === true && !goesWithBearer(branch, entries, asked)) taken.set(branch.id, { branch, written });
-  }
-  return [...taken.values()].sort((a, b) => (a.branch.id < b.branch.id ? -1 : 1));
+    return branch !== undefined && !goesAnyway(branch, entry, sitting, asked) && goes(branch.id, [entry], sitting, asked) ? [{ branch, written }] : [];
+  });
+  return taken.sort((a, b) => (a.branch.id < b.branch.id ? -1 : 1));
 };
 
 /** Ids of all branches that the sitting takes off, with all that grows from them. */
 export const goneInSitting = (asked: Asked): ReadonlySet<string> => {
-  const gone = new Set(takenToo(asked).map(({ branch }) => branch.id));
-  if (asked.operation.leaves.takesBranch === true && asked.proposal.operation.branch !== undefined) gone.add(asked.proposal.operation.branch);
-  for (let before = -1; before !== gone.size;) {
-    before = gone.size;
-    for (const branch of asked.built?.structure.branches ?? []) if (gone.has(branch.from)) gone.add(branch.id);
-  }
-  return gone;
+  const sitting = sameSitting(asked.proposal, asked.day);
+  return new Set(asked.built!.structure.branches.map(({ id }) => id).filter((id) => goes(id, sitting, sitting, asked)));
 };

@@ -5,11 +5,11 @@ import type { Sitting } from '../sittingPoints.js';
 import type { LogEntry } from './logEntries.js';
 import { loggedStrain } from './loggedStrain.js';
 
-/** Foliage or cut surfaces of logged work, as far as its entries, or the measures of a branch that they name, tell. A branch that goes with its bearer takes no more of either. */
+/** Foliage or cut surfaces of logged work, as far as its entries, or the measures of a branch that they name, tell. What goes anyway, with its bearer or with the whole branch, takes no more of either. */
 export const taken = (entries: readonly LogEntry[], asked: Asked, ofLogged: OfLogged, trunkMm: number, fact: keyof typeof ownShares): readonly FactValue[] =>
   entries.flatMap((entry) => {
     const branch = asked.built?.branchNamed(asked, entry.written['branch']);
-    if (branch !== undefined && asked.built!.goesWithBearer(branch, entries, asked)) return [];
+    if (branch !== undefined && asked.built!.goesAnyway(branch, entry, entries, asked)) return [];
     const share = ofLogged(entry, trunkMm)(fact);
     return share.state === 'known' || (share.state === 'estimated' && branch !== undefined) ? [share] : [];
   });

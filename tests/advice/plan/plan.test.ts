@@ -130,6 +130,9 @@ describe('steps that hang together', () => {
     expect(stub!.branches!.map(({ id }) => id)).toEqual(['low', 'high']);
     expect(stub!.wounds).toBeUndefined();
     expect((await after({ ...off, finish: 'stub' }, { op: 'clean-stub', branch: 'low' }))!.wounds).toHaveLength(1);
+    const jin = await after({ op: 'strip-bark', on: 'branch', branch: 'low' });
+    expect(jin!.branches).toContainEqual(expect.objectContaining({ id: 'low', dead: true }));
+    expect(await after({ op: 'strip-bark', on: 'trunk', branch: 'low' })).toEqual(structure);
   });
 
   test('what is left carries all the foliage there is', async () => {
