@@ -14,7 +14,7 @@ import { unitsOption } from './page/unitsOption.js';
 import { printAssessment } from './printAssessment.js';
 import { printIssue } from '../knowledge/printIssue.js';
 import { addProposalFlags, setAt } from './proposalFlags.js';
-import { isFile, mustBeFile, readProposals } from './readProposals.js';
+import { isFile, readProposals } from './readProposals.js';
 import { shownFile } from './shownFile.js';
 import { today } from './today.js';
 

@@ -8,7 +8,7 @@ import { freshApp, question } from './packed.js';
 /* Bytes, gzipped, of what an app loads of each entry point, as esbuild bundles it for browsers: at first, and with what single questions load. The advisor is to stay within 45 kB at first; its budget is what it came to last, with a little room. */
 const kB = 1000;
 const budgets: readonly (readonly [what: string, source: string, first: number, whole: number])[] = [
-  ['the advisor', "export { createAdvisor } from 'sparebud'", 43.3 * kB, 77 * kB],
+  ['the advisor', "export { createAdvisor } from 'sparebud'", 43.3 * kB, 78 * kB],
   ['all knowledge', "export { knowledge } from 'sparebud/knowledge'", 120 * kB, 120 * kB],
   ['one group of species', "import { knowledgeOf } from 'sparebud/knowledge/groups'; import { group } from 'sparebud/knowledge/groups/single-flush-pine'; export const knowledge = knowledgeOf(group)", 85 * kB, 85 * kB],
   ['notes', "export { withNotes } from 'sparebud/knowledge/notes'", 50 * kB, 50 * kB],

@@ -1,6 +1,7 @@
 import { createReadStream } from 'node:fs';
 import type { Advisor } from '../../advisor.js';
 import { SparebudError } from '../../knowledge/error.js';
+import { mustBeFile } from '../readProposals.js';
 import type { LineOptions } from './answerChunk.js';
 import { onThisThread, onThreads } from './answerers.js';
 import { type Answered, answerLines } from './answerLines.js';
@@ -10,6 +11,7 @@ import { type Stopped, stopOnSignals } from './stopOnSignals.js';
 
 /** `sparebud ask --lines`: a batch from a file or standard input, on this thread or several, and how fast it was. */
 export const askLines = async (advisor: Advisor, what: string, { jobs, ...options }: LineOptions & { readonly jobs?: number }): Promise<Answered & { readonly stopped: Stopped | undefined }> => {
+  mustBeFile(what);
   keepHeapSmall();
   const stop = stopOnSignals();
   const threads = jobs === undefined || jobs === 1 ? undefined : await onThreads(jobs);
