@@ -1,12 +1,13 @@
 import type { Station } from './station.js';
 
+/* A vowel with two dots is also written with an e after it: Köln, Koeln. */
 const plain = (text: string): string =>
-  text.normalize('NFD').replace(/\p{Diacritic}/gu, '').toLowerCase().replace(/[^\p{Letter}\p{Number}]+/gu, ' ').trim();
+  text.normalize('NFD').replace(/\p{Diacritic}/gu, '').toLowerCase().replace(/([aou])e/g, '$1').replace(/[^\p{Letter}\p{Number}]+/gu, ' ').trim();
 
 /**
  * Stations whose name, id or country holds every word of a query.
  *
- * Use it behind a search box; accents and capitals do not matter. Names that begin with the query come first.
+ * Use it behind a search box; accents, capitals and whether an umlaut is spelt out do not matter. Names that begin with the query come first.
  * @param query words in any order
  * @param stations the stations to search
  * @example findPlaces('zurich', places)

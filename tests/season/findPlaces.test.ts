@@ -11,6 +11,11 @@ describe('places', () => {
     expect(names('umeå')[0]).toBe('Umea');
   });
 
+  it('are found with an umlaut or with it spelt out', () => {
+    for (const written of ['Köln', 'koeln', 'KOELN']) expect(names(written)[0]).toBe('Koeln (Cologne)');
+    expect(names('zuerich')[0]).toBe('Zurich');
+  });
+
   it('are found by any words, in any order, and by country', () => {
     expect(names('paul minneapolis')[0]).toBe('Minneapolis-St Paul MN');
     expect(names('new zealand').length).toBe(3);
