@@ -35,6 +35,7 @@ export interface Issue {
   readonly path: string;
   readonly message: string;
   readonly found?: unknown;
+  /** All that is accepted there, or of a long list the nearest to what was found. */
   readonly accepted?: readonly string[];
   readonly help?: string;
   readonly file?: string;

@@ -1,4 +1,5 @@
 import type { SchemaError } from '../contract/keywordCheck.js';
+import { acceptedFor } from './acceptedFor.js';
 import type { Issue, IssueCode } from './error.js';
 import { nearDate } from './nearDate.js';
 import { nearNumber } from './nearNumber.js';
@@ -69,7 +70,7 @@ export const schemaIssues = (errors: readonly SchemaError[], file?: string): rea
           add('not-allowed', [...path, name], `\`${short(name)}\` does not fit what it compares${at}`, { found: name, accepted, help: `what fits: a value, a list of values, or ${listed(accepted)}` });
           break;
         }
-        add(code, [...path, name], `unknown ${kind} \`${short(name)}\`${at}`, { found: name, accepted, help: didYouMean(name, accepted) ?? `accepted: ${listed(accepted)}` });
+        add(code, [...path, name], `unknown ${kind} \`${short(name)}\`${at}`, { found: name, accepted: acceptedFor(name, accepted), help: didYouMean(name, accepted) ?? `accepted: ${listed(accepted)}` });
         break;
       }
       case 'false schema': {
@@ -87,8 +88,10 @@ export const schemaIssues = (errors: readonly SchemaError[], file?: string): rea
           break;
         }
         const isOperation = /(?:^operation|operations\[\d+\]|^tree\.log\[\d+\])\.op$/.test(where);
+        /* Where one thing has several names, as operations have in the trade, the schema gives those to go by as examples. */
+        const ids = (error.parentSchema?.['examples'] as readonly string[] | undefined) ?? accepted;
         add(isOperation ? 'unknown-operation' : 'not-allowed', path, `\`${short(error.data)}\` is not ${isOperation ? 'an operation' : 'accepted'}${at}`, {
-          found: error.data, accepted, help: (typeof error.data === 'string' ? didYouMean(error.data, accepted) : undefined) ?? `accepted: ${listed(accepted)}`,
+          found: error.data, accepted: acceptedFor(error.data, ids), help: (typeof error.data === 'string' ? didYouMean(error.data, accepted) : undefined) ?? `accepted: ${listed(ids)}`,
         });
         break;
       }

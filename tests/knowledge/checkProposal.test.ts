@@ -38,6 +38,24 @@ test('a mistyped operation is an unknown operation, with what was meant', () => 
   expect(issue!.help).toMatch(/did you mean .*`repot`/);
 });
 
+test('an unknown operation comes with the ids of all that there are, and the trade name that was meant', () => {
+  const ids = Object.keys(shipped.operations);
+  const [alias] = Object.keys(shipped.operations['strip-bark']!.aliases);
+  for (const op of ['repott', 'water', `${alias!}x`, 3]) expect(refused({ ...good, operation: { op } })[0]).toMatchObject({ code: 'unknown-operation', accepted: ids });
+  expect(refused({ ...good, operation: { op: `${alias!}x` } })[0]!.help).toContain(`\`${alias!}\``);
+  expect(refused({ ...good, operation: { op: 'water' } })[0]!.help).toMatch(new RegExp(`accepted: ${ids[0]!}, ${ids[1]!}.*\\(${ids.length} in all\\)`));
+});
+
+test('of a long list only what is near is named', () => {
+  const [near] = refused({ ...good, tree: { ...good.tree, traits: { 'budding.bareWod': 'good' } } });
+  expect(near!.code).toBe('unknown-trait');
+  expect(near!.accepted![0]).toBe('budding.bareWood');
+  expect(near!.accepted!.length).toBeLessThanOrEqual(12);
+  const [far] = refused({ ...good, tree: { ...good.tree, traits: { zzz: 'good' } } });
+  expect(far!.accepted).toEqual([]);
+  expect(far!.help).toMatch(/in all/);
+});
+
 test('a parameter that the operation does not take is refused, with those that it takes', () => {
   const [issue] = refused({ ...good, operation: { op: 'repot', finish: 'flush' } });
   expect(issue).toMatchObject({ code: 'unknown-parameter', path: 'operation.finish', found: 'finish' });

@@ -1,5 +1,6 @@
 import type { Proposal } from '../../contract/types.generated.js';
 import type { PlanQuestion } from '../../knowledge/checkPlan.js';
+import { acceptedFor } from '../../knowledge/acceptedFor.js';
 import { type Issue, SparebudError } from '../../knowledge/error.js';
 import type { Knowledge } from '../../knowledge/knowledge.js';
 import { dayOf } from '../../season/day.js';
@@ -33,7 +34,7 @@ export const sittingsOf = ({ tree, where, steps, ignore }: PlanQuestion, knowled
     operations.forEach(({ branch }, i) => {
       if (branch === undefined || !told.has(branch) || there.has(branch)) return;
       const path = `steps[${step}].operations[${i}].branch`;
-      issues.push({ code: 'impossible', path, message: `\`${branch}\` in \`${path}\` is gone by ${date}`, found: branch, accepted: [...there], help: 'leave this out, or put it before the step that takes the branch' });
+      issues.push({ code: 'impossible', path, message: `\`${branch}\` in \`${path}\` is gone by ${date}`, found: branch, accepted: acceptedFor(branch, [...there]), help: 'leave this out, or put it before the step that takes the branch' });
     });
     const proposals = operations.map((operation, i): Proposal => {
       const others = operations.filter((_, j) => j !== i).map((other) => ({ ...other, date }));

@@ -1,4 +1,5 @@
 import type { Proposal } from '../../contract/types.generated.js';
+import { acceptedFor } from '../../knowledge/acceptedFor.js';
 import { SparebudError } from '../../knowledge/error.js';
 import { didYouMean } from '../../knowledge/nearest.js';
 import { readStructure } from '../../structure/readStructure.js';
@@ -16,7 +17,7 @@ export const structureAsked = ({ tree, operation }: Proposal): Structure => {
   const logged = (tree.log ?? []).some((entry) => entry['branch'] === asked);
   if (asked === undefined || structure.branches.length === 0 || ids.includes(asked) || logged) return structure;
   throw new SparebudError([{
-    code: 'unknown-name', path: 'operation.branch', message: `\`${asked.slice(0, 80)}\` in \`operation.branch\` is no branch of \`tree.structure\``, found: asked, accepted: ids.slice(0, 50),
+    code: 'unknown-name', path: 'operation.branch', message: `\`${asked.slice(0, 80)}\` in \`operation.branch\` is no branch of \`tree.structure\``, found: asked, accepted: acceptedFor(asked, ids),
     help: didYouMean(asked, ids) ?? 'name one of its branches, or tell this one too',
   }]);
 };

@@ -29,7 +29,7 @@ const operationSchema = (facts: Facts, operations: Operations): Schema => {
   const all = Object.values(operations).map(({ id, aliases, parameters }) => ({ called: [id, ...Object.keys(aliases)], parameters }));
   return {
     type: 'object',
-    properties: { op: oneOf(all.flatMap(({ called }) => called)), branch: named, ...told(facts, 'operation'), ...entry },
+    properties: { op: { ...oneOf(all.flatMap(({ called }) => called)), examples: Object.keys(operations) }, branch: named, ...told(facts, 'operation'), ...entry },
     required: ['op'],
     allOf: all.map(({ called, parameters }) => ({
       if: { properties: { op: { enum: called } }, required: ['op'] },

@@ -8,7 +8,7 @@ export const errorTexts: Readonly<Record<IssueCode, readonly [means: string, hel
   'unknown-name': ['a name that nothing is called', 'Look at the near miss that the issue names.'],
   'unknown-species': ['a species that the catalogue does not know', 'Give the accepted name, a synonym, or the genus or group it belongs to: those are good answers too.'],
   'ambiguous-species': ['a common name that several species share', 'Choose one of `accepted`.'],
-  'unknown-operation': ['an operation that there is not', 'Use an id or trade name of `advisor.operations()`.'],
+  'unknown-operation': ['an operation that there is not', '`accepted` lists the ids, as `advisor.operations()` does; trade names are understood too.'],
   'unknown-parameter': ['a parameter that this operation does not have', 'The operation’s page lists those it has.'],
   'unknown-field': ['a member that the schema does not know', 'Look at the near miss; an app’s own data belongs under `meta`.'],
   'unknown-trait': ['a trait that there is not', 'shared/facts.yaml lists all, as entries that begin with `species.`.'],
@@ -40,6 +40,6 @@ export const errorPage = (code: IssueCode): Page => {
   const [means, help] = errorTexts[code];
   return {
     path: `errors/${code}.html`, title: code, section: 'errors', description: `${code}: ${means}`, words: means,
-    body: html`<p class="chain">${link('errors/index.html', 'errors')} › ${code}</p><h1><code>${code}</code></h1><p>${capital(means)}.</p><p>${help}</p><p>Every issue has <code>code</code>, <code>path</code>, <code>message</code>, and where they help <code>found</code>, <code>accepted</code> and <code>help</code>. All that is wrong is said at once.</p>`,
+    body: html`<p class="chain">${link('errors/index.html', 'errors')} › ${code}</p><h1><code>${code}</code></h1><p>${capital(means)}.</p><p>${help}</p><p>Every issue has <code>code</code>, <code>path</code>, <code>message</code>, and where they help <code>found</code>, <code>accepted</code> (of a long list the nearest) and <code>help</code>. All that is wrong is said at once.</p>`,
   };
 };
