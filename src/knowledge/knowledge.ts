@@ -244,7 +244,7 @@ export interface Knowledge {
   readonly againDays: number;
   readonly growing: Growing;
   readonly aims: Aims;
-  readonly renames: readonly { readonly from: string; readonly to: string; readonly since: string }[];
+  readonly renames: readonly { readonly from: string; readonly to?: string; readonly since: string }[];
   readonly wording: Readonly<Record<string, string>>;
   /** What was put on it at run time, in order. */
   readonly packs?: readonly PackWord[];

@@ -4,7 +4,7 @@ import type { Knowledge } from './knowledge.js';
 export const nowCalled = ({ renames }: Pick<Knowledge, 'renames'>, id: string): string => {
   const seen = new Set<string>();
   let at = id;
-  for (let next = renames.find(({ from }) => from === at); next !== undefined && !seen.has(at); next = renames.find(({ from }) => from === at)) {
+  for (let next = renames.find(({ from }) => from === at); next?.to !== undefined && !seen.has(at); next = renames.find(({ from }) => from === at)) {
     seen.add(at);
     at = next.to;
   }

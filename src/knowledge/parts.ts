@@ -26,7 +26,7 @@ export interface Parts {
   readonly againDays: number;
   readonly growing: Growing;
   readonly aims: Aims;
-  readonly renames: readonly { readonly from: string; readonly to: string; readonly since: string }[];
+  readonly renames: readonly { readonly from: string; readonly to?: string; readonly since: string }[];
   readonly wording: Readonly<Record<string, string>>;
   readonly packs?: readonly PackWord[];
 }

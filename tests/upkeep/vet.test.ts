@@ -57,6 +57,8 @@ const broken: readonly Broken[] = [
   { fault: 'an operation that fewer than two rules name', changed: { ...mended(weak, 'operations: [repot, cut-back]', 'operations: [cut-back]') }, code: 'incomplete', file: 'shared/operations.yaml', at: 'repot', says: /fewer than two rules name `repot`/, help: /rules\// },
   { fault: 'a species that vanished without a rename', changed: { 'shared/published.yaml': 'species: [fictaria-alba, fictaria-rubra]\nrules: [roots/too-many]\n' }, code: 'vanished', file: 'shared/renames.yaml', at: '[]', says: /`fictaria-rubra` was published among species and is gone/, help: /shared\/renames\.yaml/ },
   { fault: 'a rule that vanished without a rename', changed: { 'shared/published.yaml': 'rules: [roots/too-many, roots/too-few]\n' }, code: 'vanished', file: 'shared/renames.yaml', at: '[]', says: /`roots\/too-few` was published among rules and is gone/, help: /from, to, since/ },
+  ...[['phases', 'leaf-fall'], ['sources', 'a-lost-handbook'], ['messages', 'caution.lost']].map(([kind, id]): Broken => (
+    { fault: `an id that vanished from ${kind!} without a rename`, changed: { 'shared/published.yaml': `${kind!}: [${id!}]\n` }, code: 'vanished', file: 'shared/renames.yaml', at: '[]', says: new RegExp(`\`${id!}\` was published among ${kind!} and is gone`), help: /without `to`/ })),
   { fault: 'the same key twice', changed: mended(nigra, 'name: Fictaria × nigra', 'name: Fictaria × nigra\nname: Fictaria nigra'), code: 'duplicate', file: nigra, at: 'name: Fictaria nigra', says: /the same key stands twice/, help: /keep one/ },
   { fault: 'YAML that is none', changed: mended(nigra, 'traits:', 'traits: ]'), code: 'bad-yaml', file: nigra, at: ']', says: /./, help: /indentation|quotes/ },
   { fault: 'an alias that two operations share', changed: mended('shared/operations.yaml', 'aliases: { prune back: {} }', 'aliases: { prune back: {}, root pruning: {} }'), code: 'duplicate', file: 'shared/operations.yaml', at: 'root pruning: {} }\n  strain: { least: light }\n', says: /`root pruning` is an alias of `repot` too/, help: /one operation/ },
@@ -111,8 +113,12 @@ test('a rule that no species meets can never fire, and vet says so', async () =>
   expect(issues.filter((issue) => issue.code === 'impossible-rule')).toHaveLength(1);
 });
 
-test('a rename that is told makes a vanished id good', async () => {
-  const { issues } = await vet(tinyFolder({ 'shared/published.yaml': 'species: [fictaria-rubra]\n', 'shared/renames.yaml': '- { from: fictaria-rubra, to: fictaria-alba, since: 0.2.0 }\n' }));
+test.each([
+  ['a rename', '- { from: fictaria-rubra, to: fictaria-alba, since: 0.2.0 }\n'],
+  ['two renames one after the other', '- { from: fictaria-rubra, to: fictaria-rosea, since: 0.2.0 }\n- { from: fictaria-rosea, to: fictaria-alba, since: 0.3.0 }\n'],
+  ['an end with nothing in its place', '- { from: fictaria-rubra, since: 1.0.0 }\n'],
+])('%s that is told makes a vanished id good', async (_, renames) => {
+  const { issues } = await vet(tinyFolder({ 'shared/published.yaml': 'species: [fictaria-rubra]\n', 'shared/renames.yaml': renames }));
   expect(issues).toEqual([]);
 });
 

@@ -77,6 +77,6 @@ export const sharedSchemas = (): Readonly<Record<string, Schema>> => ({
     ['growing', 'vigour', 'ringMm', 'callusPerRing', 'woundPerBranch', 'tipsToFoliage', 'bendStrain', 'wireMark', 'berthC', 'shelterC', 'recoveryWeeks', 'strain', 'stubDryDays', 'twigMm', 'sources'],
   )),
   aims: aimsSchema(),
-  renames: document('renames', 'Ids that were published and are called otherwise now', listOf(closed({ from: text(), to: text(), since: text() }, ['from', 'to', 'since']))),
+  renames: document('renames', 'Ids that were published and are called otherwise now, or are gone', listOf(closed({ from: text(), to: text('left out where nothing takes its place'), since: text() }, ['from', 'since']))),
   wording: document('wording', 'The wording of messages, by id', mapOf(text())),
 });
