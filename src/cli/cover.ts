@@ -1,8 +1,4 @@
 import { Command, InvalidArgumentError } from 'commander';
-import { readKnowledge } from '../knowledge/read/readKnowledge.js';
-import { coverOver } from '../upkeep/cover/coverOver.js';
-import { coverText } from '../upkeep/cover/coverText.js';
-import { stationsIn, wholeCorpus } from '../upkeep/wholeCorpus.js';
 
 const count = (written: string): number => {
   const value = Number(written);
@@ -18,10 +14,4 @@ export const coverCommand = (): Command =>
     .option('--most <proposals>', 'ask so many, evenly picked, in place of all', count)
     .option('--json', 'print as JSON')
     .addHelpText('after', '\nExample:\n  sparebud cover --most 1000')
-    .action(async (folder: string, { most, json }: { readonly most?: number; readonly json?: true }) => {
-      const knowledge = readKnowledge(folder);
-      const every = wholeCorpus(folder, knowledge);
-      const asked = most === undefined || most >= every.length ? every : Array.from({ length: most }, (_, i) => every[Math.floor((i * every.length) / most)]!);
-      const cover = await coverOver(knowledge, stationsIn(folder), asked);
-      process.stdout.write(json === true ? `${JSON.stringify(cover, undefined, 1)}\n` : coverText(cover));
-    });
+    .action(async (folder: string, options: { readonly most?: number; readonly json?: true }) => await (await import('./run/runCover.js')).runCover(folder, options));

@@ -1,22 +1,10 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
 import { Command, Option } from 'commander';
-import { SparebudError } from '../knowledge/error.js';
-import { readParts } from '../knowledge/read/readKnowledge.js';
-import { writeEditorSchemas } from '../upkeep/editorSchemas.js';
-import { withoutMember } from '../upkeep/mend/withoutMember.js';
-import { newRule } from '../upkeep/scaffold/newRule.js';
-import { newSource } from '../upkeep/scaffold/newSource.js';
-import { type NewFile, newSpecies } from '../upkeep/scaffold/newSpecies.js';
+import type { runNew } from './run/runNew.js';
 
-const write = (folder: string, { path, text }: NewFile): void => {
-  const whole = join(folder, path);
-  if (existsSync(whole)) throw new SparebudError([{ code: 'duplicate', path, message: `${path} is there already`, help: 'mend it, or name another' }]);
-  mkdirSync(dirname(whole), { recursive: true });
-  writeFileSync(whole, text);
-  writeEditorSchemas(folder, readParts(folder).parts);
-  process.stdout.write(`wrote ${path}\n`);
-};
+type Run = typeof runNew;
+
+/* What reads and writes files is loaded only where it is run: help needs none of it. */
+const run = async (): Promise<Run> => (await import('./run/runNew.js')).runNew;
 
 const folderOption = (): Option => new Option('--folder <folder>', 'folder that holds species/, rules/ and shared/').default('.');
 const next = '\nThen fill it in; `sparebud vet` says what is left, `sparebud vet --mend` puts it in order.\n';
@@ -28,15 +16,7 @@ const speciesCommand = (): Command =>
     .option('--parent <id>', 'the genus or group that it differs from; its genus where none is named')
     .addOption(folderOption())
     .addHelpText('after', `${next}\nExample:\n  sparebud new species "Acer griseum"`)
-    .action((name: string, options: { readonly parent?: string; readonly folder: string }) => {
-      const { parts, files } = readParts(options.folder);
-      const made = newSpecies(name, options.parent, parts);
-      write(options.folder, made);
-      if (made.memberOf === undefined) return;
-      const path = [...files.keys()].find((file) => file.endsWith(`/${made.memberOf!}.yaml`))!;
-      writeFileSync(join(options.folder, path), withoutMember(readFileSync(join(options.folder, path), 'utf8'), made.path));
-      process.stdout.write(`took it out of the members of ${path}\n`);
-    });
+    .action(async (...told: Parameters<Run['species']>) => (await run()).species(...told));
 
 const ruleCommand = (): Command =>
   new Command('rule')
@@ -46,7 +26,7 @@ const ruleCommand = (): Command =>
     .addOption(new Option('--verdict <verdict>', 'what it says').choices(['risky', 'advise-against']).default('risky'))
     .addOption(folderOption())
     .addHelpText('after', `${next}\nExample:\n  sparebud new rule roots/too-late --operations repot,collect`)
-    .action((id: string, options: { readonly operations: readonly string[]; readonly verdict: string; readonly folder: string }) => write(options.folder, newRule(id, options.operations, options.verdict, readParts(options.folder).parts)));
+    .action(async (...told: Parameters<Run['rule']>) => (await run()).rule(...told));
 
 const sourceCommand = (): Command =>
   new Command('source')
@@ -62,13 +42,7 @@ const sourceCommand = (): Command =>
     .option('--studied <setting>', 'container, nursery, landscape, forest, orchard, lab, garden, seed, law, practice or mixed')
     .addOption(folderOption())
     .addHelpText('after', '\nExample:\n  sparebud new source smith-1998 --title "Roots of potted trees" --from read --extent abstract --grade journal --studied container')
-    .action((id: string, options: Readonly<Record<string, string>> & { readonly folder: string }) => {
-      const { folder, ...told } = options;
-      const path = join(folder, 'shared/sources.yaml');
-      writeFileSync(path, newSource(id, told, readFileSync(path, 'utf8')));
-      writeEditorSchemas(folder, readParts(folder).parts);
-      process.stdout.write(`added ${id} to shared/sources.yaml\n`);
-    });
+    .action(async (...told: Parameters<Run['source']>) => (await run()).source(...told));
 
 /** `sparebud new`: scaffolds, with what is known already. */
 export const newCommand = (): Command => {

@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -35,6 +35,17 @@ afterAll(() => { rmSync(folder, { recursive: true }); });
 test('every command is looked at, those of `new` too', () => {
   const names = all.map(({ words }) => words.join(' '));
   expect(names).toEqual(expect.arrayContaining(['', 'ask', 'compare', 'explain', 'plan', 'due', 'keepers', 'measure', 'year', 'operations', 'species', 'rule', 'places', 'vet', 'new', 'new species', 'new rule', 'new source', 'cover', 'shift']));
+});
+
+test('help loads no parser of YAML', () => {
+  const refusing = `data:text/javascript,${encodeURIComponent("import { register } from 'node:module'; register('data:text/javascript,' + encodeURIComponent(\"export const resolve = (name, context, next) => { if (name === 'yaml') throw new Error('the parser is loaded'); return next(name, context); }\"));")}`;
+  const run = (...words: readonly string[]): string => {
+    const { stdout, stderr } = spawnSync(process.execPath, ['--import', refusing, `${root}dist/cli/main.js`, ...words], { encoding: 'utf8', cwd: root });
+    return stdout + stderr;
+  };
+  for (const { words, text } of all) expect(run(...words, '--help')).toBe(text);
+  /* What does read YAML is stopped here: else nothing is tried. */
+  expect(run('vet', folder)).toContain('the parser is loaded');
 });
 
 test.each(all.map(({ words, text }) => [['sparebud', ...words].join(' '), text] as const))('the help of `%s` ends in an example that runs and answers', (command, text) => {
