@@ -4,6 +4,7 @@ import type { Advisor } from '../advisor.js';
 import { SparebudError } from '../knowledge/error.js';
 import { didYouMean } from '../knowledge/nearest.js';
 import type { OperationForm, ParameterForm } from '../knowledge/operationForms.js';
+import { workGroups } from '../upkeep/site/workGroups.js';
 import { hanging } from './page/hanging.js';
 import type { Units } from './page/inUnits.js';
 import { type Page, pageOf } from './page/page.js';
@@ -41,8 +42,8 @@ export const operationsCommand = (advisor: Advisor): Command =>
         throw new SparebudError([{ code: 'unknown-operation', path: 'operations', message: `\`${name!}\` is not an operation`, found: name, help: didYouMean(name!, accepted) ?? 'see `sparebud operations` for the list' }]);
       }
       const page = pageOf(options);
-      for (const form of forms) {
-        if (options.json === true) process.stdout.write(`${JSON.stringify({ ...form, aliases: named(form.op) })}\n`);
-        else process.stdout.write(`${name === undefined ? hanging(form.op.padEnd(22), named(form.op).join(', '), page) : sheet(form, named(form.op), page)}\n`);
-      }
+      const lines = (group: string, within: readonly OperationForm[]): readonly string[] => [colors.bold(group), ...within.map(({ op }) => hanging(`  ${op}`.padEnd(22), named(op).join(', '), page))];
+      if (options.json === true) for (const form of forms) process.stdout.write(`${JSON.stringify({ ...form, aliases: named(form.op) })}\n`);
+      else if (name === undefined) process.stdout.write(`${workGroups(forms).flatMap(([group, within]) => lines(group, within)).join('\n')}\n`);
+      else for (const form of forms) process.stdout.write(`${sheet(form, named(form.op), page)}\n`);
     });

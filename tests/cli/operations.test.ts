@@ -4,10 +4,11 @@ import { root, shipped } from '../shipped.js';
 
 const run = (...words: readonly string[]) => spawnSync(process.execPath, [`${root}dist/cli/main.js`, 'operations', ...words], { encoding: 'utf8' });
 
-test('every operation is listed with its trade names, within 80 columns', () => {
+test('every operation is listed under the kind of work that it is, with its trade names, within 80 columns', () => {
   const { stdout } = run();
-  for (const [op, { aliases }] of Object.entries(shipped.operations)) {
-    expect(stdout).toMatch(new RegExp(`^${op} `, 'm'));
+  for (const [op, { aliases, group }] of Object.entries(shipped.operations)) {
+    const name = shipped.wording[`group.${group}`]!;
+    expect(stdout).toMatch(new RegExp(`^${name.charAt(0).toUpperCase()}${name.slice(1)}\n(?: .*\n)* {2}${op} `, 'm'));
     for (const alias of Object.keys(aliases)) expect(stdout.replaceAll(/\s+/g, ' ')).toContain(alias);
   }
   expect(Math.max(...stdout.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
