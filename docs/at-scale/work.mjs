@@ -14,7 +14,7 @@ const answerTo = async (line) => {
   try {
     const proposal = JSON.parse(line);
     const { verdict, range, settled } = await advisor.verdict(proposal);
-    return { id: proposal.id ?? null, verdict, range, settled };
+    return { id: proposal.id ?? null, verdict, range, settled, meta: proposal.meta };
   } catch (cause) {
     if (cause instanceof SparebudError) return { error: { code: cause.code, issues: cause.issues } };
     if (cause instanceof SyntaxError) return { error: { code: 'bad-json', issues: [] } };
