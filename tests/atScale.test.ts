@@ -1,8 +1,11 @@
-import { type ChildProcess, execFileSync, spawn, spawnSync } from 'node:child_process';
+import { type ChildProcess, execFile, execFileSync, spawn, spawnSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
+import { promisify } from 'node:util';
 import { Queue } from 'bullmq';
 import fc from 'fast-check';
 import { asyncBufferFromFile, parquetReadObjects } from 'hyparquet';
@@ -15,7 +18,7 @@ import { advisor, root, shipped, stations } from './shipped.js';
 const folder = mkdtempSync(join(tmpdir(), 'at-scale-'));
 cpSync(`${root}docs/at-scale`, folder, { recursive: true });
 mkdirSync(join(folder, 'node_modules'));
-for (const name of ['bullmq', 'hyparquet-writer', 'ioredis']) symlinkSync(`${root}node_modules/${name}`, join(folder, 'node_modules', name));
+for (const name of ['aws4fetch', 'bullmq', 'hyparquet-writer', 'ioredis']) symlinkSync(`${root}node_modules/${name}`, join(folder, 'node_modules', name));
 symlinkSync(root, join(folder, 'node_modules/sparebud'));
 const hasDuckDb = existsSync(`${root}node_modules/@duckdb/node-api`);
 if (hasDuckDb) symlinkSync(`${root}node_modules/@duckdb`, join(folder, 'node_modules/@duckdb'));
@@ -120,6 +123,46 @@ it('the example names the versions that it is tried with', () => {
   const { sparebud, ...others } = read(`${root}docs/at-scale/package.json`).dependencies;
   expect(sparebud).toBe(`^${ours.version!}`);
   expect(ours.devDependencies).toMatchObject(others);
+});
+
+describe('batches and answers', () => {
+  const tried = `
+    const { get, put } = await import('./store.mjs');
+    await put('answers/first.jsonl', 'frost\\n');
+    await put('answers/first.jsonl', 'früh\\n');
+    const missing = await get('answers/second.jsonl').catch((cause) => cause.message);
+    process.stdout.write(JSON.stringify([await get('answers/first.jsonl'), missing]));`;
+  const kept = async (store: string): Promise<unknown> =>
+    JSON.parse((await promisify(execFile)(process.execPath, ['--input-type=module', '--eval', tried], { cwd: folder, env: { ...process.env, STORE: store, AWS_ACCESS_KEY_ID: 'grower', AWS_SECRET_ACCESS_KEY: 'no secret', AWS_REGION: '' } })).stdout);
+
+  it('are kept in a folder', async () => {
+    expect(await kept(join(folder, 'kept'))).toEqual(['früh\n', expect.stringMatching(/^ENOENT/)]);
+    expect(readdirSync(join(folder, 'kept/answers'))).toEqual(['first.jsonl']);
+  }, 60_000);
+
+  it('are kept in a bucket, each request signed as S3 wants it, and what the store refuses is an error', async () => {
+    const objects = new Map<string, string>();
+    const unsigned: string[] = [];
+    const server = createServer((request, response) => {
+      const { method, url = '', headers } = request;
+      if (!/^AWS4-HMAC-SHA256 Credential=grower\/\d{8}\/us-east-1\/s3\/aws4_request, SignedHeaders=host;.+, Signature=[0-9a-f]{64}$/.test(headers.authorization ?? '')) unsigned.push(`${method} ${url}`);
+      let body = '';
+      request.setEncoding('utf8').on('data', (text: string) => { body += text; }).on('end', () => {
+        if (method === 'PUT') objects.set(url, body);
+        response.statusCode = objects.has(url) ? 200 : 404;
+        response.end(method === 'PUT' ? '' : (objects.get(url) ?? 'NoSuchKey'));
+      });
+    });
+    await new Promise<void>((listening) => { server.listen(0, '127.0.0.1', listening); });
+    try {
+      const read = await kept(`http://127.0.0.1:${(server.address() as AddressInfo).port}/trees`);
+      expect(read).toEqual(['früh\n', 'GET answers/second.jsonl: 404 NoSuchKey']);
+    } finally {
+      server.close();
+    }
+    expect([...objects]).toEqual([['/trees/answers/first.jsonl', 'früh\n']]);
+    expect(unsigned).toEqual([]);
+  }, 60_000);
 });
 
 describe('a table in columns', () => {
