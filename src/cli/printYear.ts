@@ -38,7 +38,7 @@ export const printYear = (year: Year, knowledge: Knowledge, page: Page): string 
   const phases = [...new Set(year.phases.map((phase) => phase.phase))].map((phase) => `${phaseMarks[phase] ?? '?'} ${knowledge.phases[phase]?.label ?? phase}`);
   out.push('', line('o allowed   ! risky   x advise against   ? depends on what is not told'), line(phases.length === 0 ? 'phases are not known here' : phases.join('   ')));
   const { frost } = year;
-  out.push(line(!frost.reliable ? 'no frost to be relied on' : frost.last === undefined ? 'frost all year' : `frost: last ${frost.last.slice(5)} (one year in ten after ${frost.lastOneInTen?.slice(5) ?? '?'}), first ${frost.first?.slice(5) ?? '?'} (one in ten before ${frost.firstOneInTen?.slice(5) ?? '?'}); at a pot’s rim until ${frost.lastAtRim?.slice(5) ?? '?'}, from ${frost.firstAtRim?.slice(5) ?? '?'}`));
+  out.push(line(!frost.reliable && year.phases.length === 0 ? 'frost is not known here' : !frost.reliable ? 'no frost to be relied on' : frost.last === undefined ? 'frost all year' : `frost: last ${frost.last.slice(5)} (one year in ten after ${frost.lastOneInTen?.slice(5) ?? '?'}), first ${frost.first?.slice(5) ?? '?'} (one in ten before ${frost.firstOneInTen?.slice(5) ?? '?'}); at a pot’s rim until ${frost.lastAtRim?.slice(5) ?? '?'}, from ${frost.firstAtRim?.slice(5) ?? '?'}`));
   if (year.daylengthH.length > 0) out.push(line(`daylight, first of each month: ${year.daylengthH.map(({ hours }) => hours.toFixed(1)).join(' ')} h`));
   if (year.chillPortions !== undefined) out.push(line(`chill of an ordinary winter: ${year.chillPortions} portions (Dynamic Model)`));
   for (const notice of year.notices) out.push(line(notice.text, 'i '));

@@ -2,10 +2,6 @@ import type { Year } from '../advice/year.js';
 import { type Day, dayOf, isoOf } from '../season/day.js';
 import { element, escaped, textAt } from './svg.js';
 
-const width = 800;
-const left = 232;
-const right = 788;
-const rowHeight = 16;
 const days = 365;
 
 type Paint = { readonly fill: string; readonly ink: string };
@@ -39,11 +35,14 @@ export const shortDate = (iso: string, wording: Wording): string => wording('yea
 /**
  * A year as a picture: months across, operations down, phases and frost above.
  *
- * Use it to show `advisor.year(…)` on a page; it is SVG text of its own, 800 wide, with a text alternative.
+ * Use it to show `advisor.year(…)` on a page; it is SVG text of its own, with a text alternative.
  * @param year as `advisor.year` gave it
  * @param wording texts by id, such as those of `knowledge.wording`
+ * @param width in px, from 320; below 600, as on a phone, the name of each operation stands above its strip
  */
-export const yearPicture = (year: Year, wording: Wording): string => {
+export const yearPicture = (year: Year, wording: Wording, width = 800): string => {
+  const narrow = width < 600;
+  const [left, right, rowHeight, above] = narrow ? [12, width - 12, 31, 15] : [232, width - 12, 16, 0];
   const start = dayOf(year.from);
   const x = (day: Day): number => Math.round((left + ((day - start) / days) * (right - left)) * 10) / 10;
   const bar = (from: string, to: string, y: number, height: number, fill: string, more: Readonly<Record<string, string | number>> = {}): string => {
@@ -51,10 +50,11 @@ export const yearPicture = (year: Year, wording: Wording): string => {
     return element('rect', { x: x0, y, width: Math.max(0.5, Math.round((x1 - x0) * 10) / 10), height, fill, ...more });
   };
   const parts: string[] = [];
-  parts.push(textAt(12, 26, wording('year.title', { species: year.label }), { 'font-size': 18, 'font-weight': 600 }));
-  parts.push(textAt(12, 44, `${year.from} – ${year.to}; ${year.where.text}`, { 'font-size': 11, fill: '#555' }));
+  parts.push(textAt(12, 26, wording('year.title', { species: year.label }), { 'font-size': narrow ? 15 : 18, 'font-weight': 600 }));
+  const under = [`${year.from} – ${year.to}`, year.where.text];
+  (narrow ? under : [under.join('; ')]).forEach((line, i) => { parts.push(textAt(12, 44 + 15 * i, line, { 'font-size': narrow ? 10 : 11, fill: '#555' })); });
 
-  const top = 66;
+  const top = narrow ? 76 : 66;
   const bottom = top + 62 + year.operations.length * rowHeight;
   for (let day = start; day < start + days; day++) {
     const iso = isoOf(day);
@@ -64,7 +64,7 @@ export const yearPicture = (year: Year, wording: Wording): string => {
       if (x(day) < right - 24) parts.push(textAt(x(day) + 3, top + 8, monthOf(iso, wording), { 'font-size': 11, fill: '#444' }));
     }
   }
-  parts.push(textAt(12, top + 28, wording('year.phase'), { 'font-size': 12 }));
+  if (!narrow) parts.push(textAt(12, top + 28, wording('year.phase'), { 'font-size': 12 }), textAt(12, top + 50, wording('year.frost'), { 'font-size': 12 }));
   let shownUpTo = left;
   const unnamed: { readonly fill: string; readonly label: string }[] = [];
   for (const phase of year.phases) {
@@ -78,7 +78,6 @@ export const yearPicture = (year: Year, wording: Wording): string => {
     } else unnamed.push({ fill, label: `${name} ${shortDate(phase.from, wording)}` });
   }
   const { frost } = year;
-  parts.push(textAt(12, top + 50, wording('year.frost'), { 'font-size': 12 }));
   const inYear = (iso: string | undefined): readonly string[] => (iso === undefined ? [] : [-1, 0, 1].map((years) => `${Number(iso.slice(0, 4)) + years}${iso.slice(4)}`).filter((each) => each >= year.from && each <= year.to));
   if (frost.reliable && frost.last !== undefined && frost.first !== undefined) {
     const marks = [...inYear(frost.last).map((iso) => ({ iso, kind: 'last' as const })), ...inYear(frost.first).map((iso) => ({ iso, kind: 'first' as const }))].sort((a, b) => (a.iso < b.iso ? -1 : 1));
@@ -95,38 +94,38 @@ export const yearPicture = (year: Year, wording: Wording): string => {
       const before = kind === 'first' ? at - 4 - label.length * 5.2 > left : at + 4 + label.length * 5.2 > right;
       parts.push(textAt(before ? at - 4 : at + 4, top + 49, label, { 'font-size': 10, fill: '#173a5c', ...(before ? { 'text-anchor': 'end' } : {}) }));
     }
-  } else if (!frost.reliable) parts.push(textAt(left + 4, top + 49, wording('year.frost.none'), { 'font-size': 10, fill: '#173a5c' }));
+  } else if (!frost.reliable && year.phases.length > 0) parts.push(textAt(left + 4, top + 49, wording('year.frost.none'), { 'font-size': 10, fill: '#173a5c' }));
 
   year.operations.forEach((operation, i) => {
     const y = top + 60 + i * rowHeight;
     const label = operation.label.length > 46 ? `${operation.label.slice(0, 45)}…` : operation.label;
-    parts.push(textAt(12, y + 11, label, { 'font-size': label.length > 38 ? 9.5 : 11 }, operation.label));
+    parts.push(textAt(12, y + 11, label, { 'font-size': !narrow && label.length > 38 ? 9.5 : 11 }, operation.label));
     for (const run of operation.runs) {
       const paint = paints[run.verdict];
       const why = `${shortDate(run.from, wording)} – ${shortDate(run.to, wording)}: ${wording(`year.legend.${run.verdict}`)}${run.because === undefined ? '' : `, ${run.because.text}`}`;
       const over = overlay(run.verdict);
-      const plain = bar(run.from, run.to, y, rowHeight - 3, paint.fill, run.settled ? {} : { 'fill-opacity': 0.55 });
-      parts.push(element('g', {}, element('title', {}, escaped(why)) + plain + (over === undefined || !run.settled ? '' : bar(run.from, run.to, y, rowHeight - 3, over))));
+      const plain = bar(run.from, run.to, y + above, 13, paint.fill, run.settled ? {} : { 'fill-opacity': 0.55 });
+      parts.push(element('g', {}, element('title', {}, escaped(why)) + plain + (over === undefined || !run.settled ? '' : bar(run.from, run.to, y + above, 13, over))));
     }
   });
 
-  const legendY = bottom + 14;
-  let at = left;
-  for (const verdict of ['allowed', 'risky', 'advise-against'] as const) {
-    const over = overlay(verdict);
-    parts.push(element('rect', { x: at, y: legendY, width: 22, height: 12, fill: paints[verdict].fill }), over === undefined ? '' : element('rect', { x: at, y: legendY, width: 22, height: 12, fill: over }));
+  let [at, legendY] = [left, bottom + 14];
+  for (const verdict of ['allowed', 'risky', 'advise-against', 'unsettled'] as const) {
     const label = wording(`year.legend.${verdict}`);
+    if (at > left && at + 28 + label.length * 6.4 > right) [at, legendY] = [left, legendY + 20];
+    const over = verdict === 'unsettled' ? undefined : overlay(verdict);
+    const box = { x: at, y: legendY, width: 22, height: 12 };
+    parts.push(element('rect', verdict === 'unsettled' ? { ...box, fill: paints.risky.fill, 'fill-opacity': 0.55 } : { ...box, fill: paints[verdict].fill }), over === undefined ? '' : element('rect', { ...box, fill: over }));
     parts.push(textAt(at + 28, legendY + 10, label, { 'font-size': 11 }));
     at += 46 + label.length * 6.4;
   }
-  parts.push(element('rect', { x: at, y: legendY, width: 22, height: 12, fill: paints.risky.fill, 'fill-opacity': 0.55 }), textAt(at + 28, legendY + 10, wording('year.legend.unsettled'), { 'font-size': 11 }));
   /* Phases that are too short to be named where they stand. */
-  const column = (right - left) / 4;
+  const columns = narrow ? 2 : 4;
   unnamed.forEach(({ fill, label }, i) => {
-    const [keyX, keyY] = [left + column * (i % 4), legendY + 20 * (1 + Math.floor(i / 4))];
+    const [keyX, keyY] = [left + ((right - left) / columns) * (i % columns), legendY + 20 * (1 + Math.floor(i / columns))];
     parts.push(element('rect', { x: keyX, y: keyY, width: 22, height: 12, fill }), textAt(keyX + 28, keyY + 10, label, { 'font-size': 10 }));
   });
-  const height = legendY + 26 + 20 * Math.ceil(unnamed.length / 4);
+  const height = legendY + 26 + 20 * Math.ceil(unnamed.length / columns);
   const described = `${wording('year.describe')} ${year.operations.map((operation) => `${operation.label}: ${operation.runs.filter((run) => run.verdict === 'allowed').map((run) => `${shortDate(run.from, wording)} – ${shortDate(run.to, wording)}`).join(', ') || '–'}`).join('; ')}.`;
   return element(
     'svg',

@@ -8,7 +8,7 @@ import { advisor, shipped } from '../shipped.js';
 import { all, type Element, named, readXml } from './readXml.js';
 
 const wording = (id: string, params: Readonly<Record<string, string>> = {}): string => message(shipped, id, params).text;
-const draw = (year: Year): Element => readXml(yearPicture(year, wording));
+const draw = (year: Year, width?: number): Element => readXml(yearPicture(year, wording, width));
 
 const strong = { vigour: 'strong', health: 'sound', stage: 'developing' } as const;
 const questions = {
@@ -45,10 +45,10 @@ describe.each(names)('the picture of a year of %s', (name) => {
     expect(new Set(ids).size).toBe(ids.length);
   });
 
-  it('holds no number that is none, and nothing that lies beyond its rim', () => {
-    const xml = yearPicture(years.get(name)!, wording);
+  it.each([800, 340])('holds no number that is none, and nothing that lies beyond its rim, at %d px', (wide) => {
+    const xml = yearPicture(years.get(name)!, wording, wide);
     expect(xml).not.toMatch(/NaN|undefined|Infinity|\[object/);
-    const svg = draw(years.get(name)!);
+    const svg = draw(years.get(name)!, wide);
     const [width, height] = [Number(svg.attributes['width']), Number(svg.attributes['height'])];
     expect(svg.attributes['viewBox']).toBe(`0 0 ${width} ${height}`);
     const within = all(svg).filter((one) => one.name !== 'pattern');
@@ -67,8 +67,8 @@ describe.each(names)('the picture of a year of %s', (name) => {
     }
   });
 
-  it('leaves room for its words: no line of text runs over the rim, by a width of 0.6 of its size for each letter', () => {
-    const svg = draw(years.get(name)!);
+  it.each([800, 340])('leaves room for its words at %d px: no line of text runs over the rim, by a width of 0.6 of its size for each letter', (wide) => {
+    const svg = draw(years.get(name)!, wide);
     for (const text of named(svg, 'text')) {
       const size = Number(text.attributes['font-size'] ?? 16);
       const reach = text.text.length * size * 0.6;
@@ -77,6 +77,14 @@ describe.each(names)('the picture of a year of %s', (name) => {
       expect(end ? x - reach : x + reach, text.text).toBeGreaterThanOrEqual(0);
       expect(end ? x : x + reach, text.text).toBeLessThanOrEqual(Number(svg.attributes['width']));
     }
+  });
+
+  it('stands each operation above its strip where the page is narrow, every one named', () => {
+    const svg = draw(years.get(name)!, 340);
+    expect(svg.attributes['width']).toBe('340');
+    const texts = named(svg, 'text');
+    for (const { label } of years.get(name)!.operations) expect(texts.filter((text) => text.attributes['x'] === '12').map((text) => text.text)).toContain(label);
+    for (const bar of bars(svg)) expect(Number(named(bar, 'rect')[0]!.attributes['x'])).toBeGreaterThanOrEqual(12);
   });
 
   it('has a legend entry for each verdict and for what is not settled, in the words of the wording', () => {
