@@ -55,7 +55,7 @@ export const indexPages = (knowledge: Knowledge, guides: readonly Page[], report
       path: 'index.html', title: 'Before the cut', description: 'May I do this, to this tree, here, on this day?', words: 'sparebud',
       body: html`<h1>Before the cut</h1>
 <p class="lead">May I do this, to this tree, here, on this day? sparebud answers <span class="verdict allowed">allowed</span>, <span class="verdict risky">risky</span> or <span class="verdict advise-against">advise against</span>, with its reasons and sources, what it took for granted, what would settle it, and a better time or way.</p>
-<h2>Begin here</h2>${cards}
+<h2>Begin here</h2><ul class="cards"><li><b>${link('live/index.html', 'Ask before the cut')}</b><br>For growers: name the tree and the work, and watch the answer change as you tell more.</li></ul>${cards}
 <h2>Look up</h2><dl class="facts">${counts(knowledge).map(([section, text]) => html`<dt>${link(`${section}/index.html`, sections[section])}</dt><dd>${text}</dd>`)}</dl>
 <h2>Further pages</h2>${reportList}`,
     },
