@@ -102,7 +102,7 @@ describe.skipIf(chromiumPath === undefined)('on the live page', () => {
     const roots = page.locator('#at-operation-rootsRemoved');
     await roots.fill('400');
     await roots.blur();
-    await page.locator('#at-operation-rootsRemoved-fault', { hasText: 'out of bounds' }).waitFor();
+    await page.locator('#at-operation-rootsRemoved-fault', { hasText: 'From 0 to 100 %.' }).waitFor();
     await roots.fill('30');
     await roots.blur();
     await page.locator('#verdict > .verdict').waitFor();

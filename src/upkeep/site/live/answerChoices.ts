@@ -3,7 +3,7 @@ import type { Assessment, FactWord, Knowledge } from 'sparebud';
 import { valueText } from '../valueText.js';
 import { el } from './el.js';
 import { patchAt } from './atPath.js';
-import { verdictMark } from './verdictMark.js';
+import { verdictMark, verdictWords } from './verdictMark.js';
 import type { Question } from './withoutEmpty.js';
 
 type Answer = Assessment['questions'][number]['answers'][number];
@@ -33,7 +33,8 @@ export const answerChoices = (fact: string, answers: readonly Answer[], knowledg
     const value = answer.value ?? number;
     const says = answer.value !== undefined ? (word?.type === 'text' ? String(answer.value) : valueText(answer.value, word, knowledge)) : word === undefined ? '' : spanText(answer, word, knowledge);
     const mayPress = word !== undefined && settable(word) && value !== undefined;
-    const within = [el('span', {}, !mayPress || number === undefined || says === valueText(number, word, knowledge) ? says : `${says} (say ${valueText(number, word, knowledge)})`), verdictMark(answer.verdict)];
+    const worst = answer.range?.[1];
+    const within = [el('span', {}, !mayPress || number === undefined || says === valueText(number, word, knowledge) ? says : `${says} (say ${valueText(number, word, knowledge)})`), verdictMark(answer.verdict), ...(worst === undefined || worst === answer.verdict ? [] : [el('span', { class: 'worst' }, `at worst ${verdictWords[worst]}`)])];
     if (!mayPress) return el('li', {}, el('span', { class: 'said' }, ...within));
     const button = el('button', { type: 'button', 'data-key': `${fact}=${String(value)}` }, ...within);
     button.addEventListener('click', () => { press(patchAt(word.given!, value)); });

@@ -10,6 +10,11 @@ import { verdictMark } from './verdictMark.js';
 const section = (title: string, ...within: readonly Node[]): HTMLElement => el('section', {}, el('h2', {}, title), ...within);
 const listed = (items: readonly (Node | string)[]): HTMLElement => el('ul', {}, ...items.map((item) => el('li', {}, item)));
 
+/** A text whose days are not broken at the end of a line. */
+const dated = (text: string): readonly (Node | string)[] => text.split(/(\d{4}-\d\d-\d\d)/).map((part, i) => (i % 2 === 1 ? el('time', {}, part) : part));
+
+const mildness: Readonly<Record<Assessment['verdict'], number>> = { allowed: 0, risky: 1, 'advise-against': 2 };
+
 const sourceText = ({ title, author, year, from }: Assessment['findings'][number]['sources'][number]): string =>
   `${[author, title.replace(/^\[(.*)\]$/, '$1'), year].filter((part) => part !== undefined).join(', ')}${from === 'memory' ? ' (recalled)' : ''}`;
 
@@ -43,26 +48,26 @@ const toField = (fact: string, knowledge: Knowledge): readonly Node[] => {
 export const answerView = (answer: Assessment, knowledge: Knowledge, press: Press): readonly HTMLElement[] => {
   const { findings, questions, assumed, changes, windows, alternatives, after, cautions, notices, basis } = answer;
   const pressed = (key: string, text: string, verdict: Assessment['verdict'], patch: Parameters<Press>[0]): HTMLElement => {
-    const button = el('button', { type: 'button', 'data-key': key }, el('span', {}, text), verdictMark(verdict));
+    const button = el('button', { type: 'button', 'data-key': key }, el('span', {}, ...dated(text)), verdictMark(verdict));
     button.addEventListener('click', () => { press(patch); });
     return el('li', {}, button);
   };
   const fact = (id: string): string => { const word = knowledge.facts[id]; return word === undefined ? id : capital(factLabel(word)); };
   /* A window begins on a day that a change names too. */
   const days = new Set(windows.map(({ from }) => from));
-  const other = changes.filter(({ patch }) => !days.has(String(patch['date'])));
+  const ways = [
+    ...changes.filter(({ patch }) => !days.has(String(patch['date']))).map(({ patch, why, verdict }) => ({ key: JSON.stringify(patch), text: why.text, verdict, patch: patch as Parameters<Press>[0] })),
+    ...windows.map(({ from, to, verdict }) => ({ key: `window ${from}`, text: `from ${from} to ${to}`, verdict, patch: { date: from } })),
+  ].sort((a, b) => mildness[a.verdict] - mildness[b.verdict]);
   return [
     ...(findings.length === 0 ? [] : [section('Why', el('ul', { class: 'findings' }, ...findings.map((each) => findingView(each, knowledge))))]),
     ...(questions.length === 0 ? [] : [section('What it depends on', el('ul', { class: 'asked' }, ...questions.map((each) => el('li', {}, el('h3', {}, each.ask.text), answerChoices(each.fact, each.answers, knowledge, press), ...toField(each.fact, knowledge)))))]),
-    ...(other.length + windows.length === 0 ? [] : [section('What would change it',
-      el('ul', { class: 'choices' },
-        ...other.map(({ patch, why, verdict }) => pressed(JSON.stringify(patch), why.text, verdict, patch)),
-        ...windows.map(({ from, to, verdict }) => pressed(`window ${from}`, `from ${from} to ${to}`, verdict, { date: from }))))]),
+    ...(ways.length === 0 ? [] : [section('What would change it', el('ul', { class: 'choices' }, ...ways.map(({ key, text, verdict, patch }) => pressed(key, text, verdict, patch))))]),
     ...(alternatives.length === 0 ? [] : [section('Another way', el('ul', { class: 'choices' }, ...alternatives.map(({ operation, why, verdict }) => pressed(JSON.stringify(operation), why.text, verdict, { operation: { ...Object.fromEntries(Object.keys(answer.proposal['operation'] as object).map((name) => [name, null])), ...operation } }))))]),
     ...(assumed.length === 0 ? [] : [section('Taken for granted', el('ul', { class: 'asked' }, ...assumed.map((each) =>
       el('li', {}, el('h3', {}, fact(each.fact), ': ', each.value === null ? 'not known' : valueText(each.value, knowledge.facts[each.fact], knowledge)), el('p', { class: 'more' }, 'Otherwise:'), answerChoices(each.fact, each.otherwise as Parameters<typeof answerChoices>[1], knowledge, press), ...toField(each.fact, knowledge)))))]),
-    ...(after.length === 0 ? [] : [section('Afterwards', listed(after.map(({ do: todo, from, to }) => `${capital(todo.text)}${from === undefined ? '' : ` (${from}${to === undefined ? '' : ` to ${to}`})`}`)))]),
-    section('Mind', listed([...cautions.map(({ text }) => text), ...notices.map(({ text }) => text)])),
+    ...(after.length === 0 ? [] : [section('Afterwards', listed(after.map(({ do: todo, from, to }) => el('span', {}, ...dated(`${from === undefined ? '' : `${from}${to === undefined || to === from ? '' : ` to ${to}`}: `}${capital(todo.text)}`)))))]),
+    section('Take care', listed([...cautions.map(({ text }) => text), ...notices.map(({ text }) => text)])),
     el('p', { class: 'more' }, `Stands on: ${[basis.where?.text, basis.phase === undefined ? undefined : knowledge.phases[basis.phase]?.label, `traits of the ${basis.traitsFrom}`, `knowledge ${basis.knowledge}`].filter((part) => part !== undefined).join('; ')}.`),
   ];
 };

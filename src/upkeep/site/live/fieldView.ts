@@ -31,6 +31,12 @@ const inputOf = (field: Field, id: string): HTMLInputElement => {
   });
 };
 
+/** What is wrong with what stands in a field, for one who sees the field: in its own unit, without its path. */
+const faultText = ({ code, path, message, help }: Issue, { bounds, unit }: Field): string => {
+  if (code === 'out-of-bounds' && bounds !== undefined) return unit === 'share' ? `From ${bounds[0] * 100} to ${bounds[1] * 100} %.` : `From ${bounds[0]} to ${bounds[1]}.`;
+  return capital([message.replace(` in \`${path}\``, ''), help].filter((text) => text !== undefined).join('; ')).replaceAll(/`([^`]*)`/g, '“$1”');
+};
+
 /** A labelled field that calls `told` with what was told, `null` where it was emptied. */
 export const fieldView = (field: Field, knowledge: Knowledge, told: (path: string, value: unknown) => void): FieldView => {
   const id = idOf(field.path);
@@ -38,6 +44,8 @@ export const fieldView = (field: Field, knowledge: Knowledge, told: (path: strin
   const percent = field.unit === 'share' ? 100 : 1;
   const input = field.type === 'choice' || field.type === 'boolean' ? selectOf(field, id, word, knowledge) : inputOf(field, id);
   const unit = field.unit === undefined ? '' : `, ${field.unit === 'share' ? '%' : field.unit}`;
+  /* What only says the label again is left out. */
+  const meaning = field.label.toLowerCase() === field.meaning.toLowerCase() ? '' : `${capital(field.meaning)}${field.meaning === '' ? '' : '.'}`;
   const taken = field.assumed === undefined ? '' : `Taken if not told: ${valueText(field.assumed, word as never, knowledge)}. `;
   const faults = el('p', { id: `${id}-fault`, class: 'fault' });
   input.addEventListener('change', () => {
@@ -47,12 +55,12 @@ export const fieldView = (field: Field, knowledge: Knowledge, told: (path: strin
   return {
     path: field.path,
     input,
-    whole: el('div', { class: 'field' }, el('label', { for: id }, `${capital(field.label)}${unit}`), input, el('p', { id: `${id}-more`, class: 'more' }, `${taken}${capital(field.meaning)}.`), faults),
+    whole: el('div', { class: 'field' }, el('label', { for: id }, `${capital(field.label)}${unit}`), input, el('p', { id: `${id}-more`, class: 'more' }, `${taken}${meaning}`.trim()), faults),
     show: (value) => {
       input.value = value === undefined ? '' : typeof value === 'number' ? String(Number((value * percent).toPrecision(12))) : String(value);
     },
     fault: (issues) => {
-      faults.textContent = issues.map(({ message, help }) => capital([message, help].filter((text) => text !== undefined).join('; '))).join(' ');
+      faults.textContent = issues.map((issue) => faultText(issue, field)).join(' ');
       if (issues.length === 0) input.removeAttribute('aria-invalid');
       else {
         input.setAttribute('aria-invalid', 'true');

@@ -24,17 +24,19 @@ const fieldOf = (word: FactWord): Field => ({
 const apart = ['tree.log', 'tree.structure', 'tree.lastRepotted'];
 
 /** What can be told of the tree itself, its name apart: each fact that has a place of its own in a proposal. */
-export const treeFields = ({ facts, phases }: Knowledge): readonly Field[] => [
+export const treeFields = ({ aims, facts, phases }: Knowledge): readonly Field[] => [
   ...Object.values(facts)
     .filter(({ given, type }) => given?.startsWith('tree.') === true && !apart.includes(given) && (type === 'choice' || type === 'boolean' || type === 'number'))
     .map(fieldOf)
-    .map((field) => (field.path === 'tree.phase' && field.choices === undefined ? { ...field, choices: Object.keys(phases) } : field)),
+    .map((field) => (field.path === 'tree.phase' && field.choices === undefined ? { ...field, choices: Object.keys(phases) } : field))
+    /* A style that is not told is none that can be told. */
+    .map(({ assumed, ...field }) => (field.path === 'tree.aim.style' ? { ...field, choices: Object.keys(aims.styles) } : { ...field, ...(assumed === undefined ? {} : { assumed }) })),
   { path: 'tree.lastRepotted', label: 'last repotted', meaning: 'the day, month or year: 2025-03-14, 2025-03 or 2025', type: 'text', placeholder: '2025-03' },
 ];
 
 /** Where the tree stands. */
 export const whereFields: readonly Field[] = [
-  { path: 'where.place', label: 'place', meaning: 'the nearest weather station', type: 'text', list: 'places' },
+  { path: 'where.place', label: 'place', meaning: 'a weather station near you; begin to type its name', type: 'text', list: 'places' },
   { path: 'where.lastFrost', label: 'usual last frost', meaning: 'month and day, such as 04-20', type: 'text', placeholder: '04-20' },
   { path: 'where.firstFrost', label: 'usual first frost', meaning: 'month and day, such as 10-25', type: 'text', placeholder: '10-25' },
   { path: 'where.latitude', label: 'latitude', meaning: 'degrees, south of the equator negative', type: 'number', bounds: [-90, 90] },

@@ -8,6 +8,7 @@ import { atPath, patchAt } from './atPath.js';
 import { capital } from '../capital.js';
 import { workGroups } from '../workGroups.js';
 import { el } from './el.js';
+import { examples } from './examples.js';
 import { type Field, operationFields, treeFields, whereFields } from './fields.js';
 import { type FieldView, fieldView } from './fieldView.js';
 import { decodeLink, encodeLink } from './linkCoding.js';
@@ -21,6 +22,8 @@ import { type Question, withoutEmpty } from './withoutEmpty.js';
 const advisor = createAdvisor(knowledge, { places });
 const forms = new Map(advisor.operations().map((form): [string, OperationForm] => [form.op, form]));
 const part = (id: string): HTMLElement => document.getElementById(id)!;
+
+const narrow = (): boolean => matchMedia('(max-width: 48rem)').matches;
 
 const today = (): string => {
   const now = new Date();
@@ -60,6 +63,18 @@ const showForm = (): void => {
   part('own-link').setAttribute('href', `#${encodeLink(question)}`);
 };
 
+/** Names that may be meant in a field, each to press. */
+const offer = (list: string, path: 'tree.species' | 'where.place', names: readonly string[]): void => {
+  part(list).replaceChildren(...names.map((name) => {
+    const button = el('button', { type: 'button' }, path === 'where.place' ? String(placeName(name)) : name);
+    button.addEventListener('click', () => {
+      part(`at-${path.replace('.', '-')}`).focus();
+      change(patchAt(path, name));
+    });
+    return el('li', {}, button);
+  }));
+};
+
 const showFaults = (issues: readonly Issue[]): void => {
   const shown = new Set<Issue>();
   for (const view of [...views, ...parameters]) {
@@ -70,15 +85,8 @@ const showFaults = (issues: readonly Issue[]): void => {
   part('faults').replaceChildren(...issues.filter((issue) => !shown.has(issue)).map(({ path, message, help }) => el('li', {}, capital([message, help].filter((text) => text !== undefined).join('; ')), ` (${path})`)));
   const unknown = issues.find(({ path }) => path === 'tree.species');
   const found = unknown === undefined ? undefined : advisor.findSpecies(String(atPath(question, 'tree.species')));
-  const names = found?.kind === 'ambiguous' ? found.species.map(({ name }) => name) : found?.kind === 'unknown' ? found.near : [];
-  part('near').replaceChildren(...names.map((name) => {
-    const button = el('button', { type: 'button' }, name);
-    button.addEventListener('click', () => {
-      part('at-tree-species').focus();
-      change({ tree: { species: name } });
-    });
-    return el('li', {}, button);
-  }));
+  offer('near', 'tree.species', found?.kind === 'ambiguous' ? found.species.map(({ name }) => name) : found?.kind === 'unknown' ? found.near : []);
+  offer('near-places', 'where.place', issues.find(({ path }) => path === 'where.place')?.accepted ?? []);
 };
 
 /** Puts an answer in the place of the last; what had the focus has it still, or the verdict has it. */
@@ -93,9 +101,14 @@ const showAnswer = (within: readonly HTMLElement[]): void => {
   ([...place.querySelectorAll<HTMLElement>('[data-key]')].find((each) => each.dataset['key'] === key) ?? part('verdict')).focus();
 };
 
+/** Says the verdict above the answer; and on a narrow page, where the answer is far below the form, at its foot. */
 const say = (className: string, ...text: readonly (Node | string)[]): void => {
   part('verdict').className = className;
   part('verdict').replaceChildren(...text);
+  const foot = part('to-answer');
+  foot.hidden = className === '';
+  foot.className = className;
+  foot.replaceChildren(...(text[0] instanceof Node ? [text[0].cloneNode(true), ': see why'] : ['What is wrong']));
 };
 
 const showYear = async (at: number): Promise<void> => {
@@ -107,7 +120,10 @@ const showYear = async (at: number): Promise<void> => {
     return;
   }
   const year = await advisor.year({ tree, operations: [operation], from: `${date.slice(0, 4)}-01-01`, ...(where === undefined ? {} : { where }) });
-  if (at === asked) place.replaceChildren(el('h2', {}, 'Its year'), picture(yearPicture(year, wordingOf(knowledge)), 'Picture of the year'));
+  if (at !== asked) return;
+  /* Where no place is told, each day of the year would look the same. */
+  if (year.phases.length === 0) place.replaceChildren();
+  else place.replaceChildren(el('h2', {}, 'Its year'), picture(yearPicture(year, wordingOf(knowledge), narrow() ? 340 : 800), 'Picture of the year'));
 };
 
 const answer = async (): Promise<void> => {
@@ -117,7 +133,11 @@ const answer = async (): Promise<void> => {
   if (missing.length > 0) {
     showFaults([]);
     say('', `Tell ${missing.join(' and ')}, and the answer stands here.`);
-    showAnswer([]);
+    showAnswer(missing.length < 2 ? [] : [el('p', {}, 'Or begin with one of these:'), el('ul', { class: 'choices' }, ...examples.map(({ label, asked: example }) => {
+      const button = el('button', { type: 'button' }, label);
+      button.addEventListener('click', () => { change(example); });
+      return el('li', {}, button);
+    }))]);
     part('year').replaceChildren();
     return;
   }
@@ -152,7 +172,7 @@ const openLink = async (first: boolean): Promise<void> => {
   await answer();
 };
 
-const operationField: Field = { path: 'operation.op', label: 'work', meaning: 'what is to be done', type: 'choice' };
+const operationField: Field = { path: 'operation.op', label: 'work', meaning: '', type: 'choice' };
 const operationView = (): FieldView => {
   const view = fieldView(operationField, knowledge, (_, op) => { change({ operation: { ...Object.fromEntries(Object.keys((question['operation'] ?? {}) as object).map((name) => [name, null])), op } }); });
   view.input.append(...workGroups(advisor.operations()).map(([name, within]) => el('optgroup', { label: name }, ...within.map(({ op, label }) => el('option', { value: op }, label)))));
@@ -170,7 +190,7 @@ const suggest = (): void => {
 const build = (): void => {
   const species = fieldView({ path: 'tree.species', label: 'species', meaning: 'a botanical or a common name', type: 'text', list: 'species-names' }, knowledge, told);
   const work = operationView();
-  const date = fieldView({ path: 'date', label: 'day', meaning: 'when it is to be done', type: 'date' }, knowledge, told);
+  const date = fieldView({ path: 'date', label: 'day', meaning: '', type: 'date' }, knowledge, told);
   const where = whereFields.map((field) => fieldView(field, knowledge, told));
   const tree = treeFields(knowledge).map((field) => fieldView(field, knowledge, told));
   views = [species, work, date, ...where, ...tree];
@@ -181,6 +201,10 @@ const build = (): void => {
   put('frost', where.slice(1));
   put('tree', tree);
   part('ask').addEventListener('submit', (event) => { event.preventDefault(); });
+  part('to-answer').addEventListener('click', () => {
+    part('verdict').focus();
+    part('verdict').scrollIntoView();
+  });
   part('anew').addEventListener('click', () => {
     question = { date: today() };
     change({});

@@ -16,13 +16,14 @@ export const livePage: Page = {
 <p id="link-fault" class="fault" role="status"></p>
 <div id="species"></div><ul id="near" class="choices" aria-label="Names that are near"></ul>
 <div id="work"></div>
-<fieldset><legend>When and where</legend><div id="when"></div>
+<fieldset><legend>When and where</legend><div id="when"></div><ul id="near-places" class="choices" aria-label="Stations that are near"></ul>
 <details><summary>Or your own frost dates</summary><div id="frost"></div></details></fieldset>
 <details id="how" class="panel-part"><summary>How it is done</summary><div id="parameters"><p class="more">Choose the work first.</p></div></details>
 <details class="panel-part"><summary>About the tree</summary><div id="tree"></div></details>
 <ul id="faults" class="fault"></ul>
 <p class="row"><button id="anew" type="button">Begin anew</button> <a id="own-link" href="">Link to this question</a></p>
 <div id="lists" hidden></div>
+<button id="to-answer" type="button" hidden></button>
 </form>
 <section class="result" aria-label="The answer">
 <p id="verdict" role="status" aria-live="polite" tabindex="-1">Loading the knowledge.</p>
