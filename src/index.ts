@@ -1,8 +1,11 @@
 export { createAdvisor, type Advisor, type AdvisorOptions, type VerdictOnly, type YearQuestion } from './advisor.js';
 export { mergePatch } from './advice/mergePatch.js';
 export type { Comparison, Variant } from './advice/compare.js';
+export type { Due, DueItem } from './advice/due/due.js';
 export type { Explained, ExplainedFinding } from './advice/explain.js';
 export type { Plan, PlanStep } from './advice/plan/plan.js';
+export type { CollectedTree, Collection } from './knowledge/checkCollection.js';
+export type { KeepersQuestion } from './knowledge/checkKeepers.js';
 export type { PlanQuestion } from './knowledge/checkPlan.js';
 export type { Keepers, KeepersPart, KeepersSet, KeepersStage } from './advice/keepers/keepers.js';
 export type { Year, YearRun } from './advice/year.js';

@@ -8,11 +8,11 @@ const forms = advisor.operations();
 const valuesOf = ({ type, choices, bounds, whole }: ParameterForm): readonly unknown[] => {
   switch (type) {
     case 'choice':
-      return choices!;
+      return choices;
     case 'boolean':
       return [true, false];
     case 'number':
-      return whole === true ? bounds!.map(Math.round) : bounds!;
+      return whole === true ? bounds.map(Math.round) : bounds;
     case 'text':
       return [];
   }
@@ -41,6 +41,13 @@ describe('the forms that an app builds from the list of operations', () => {
         for (const value of valuesOf(parameter)) await ask(op, parameter.name, value);
         if (parameter.bounds !== undefined) await expect(ask(op, parameter.name, parameter.bounds[1] + 1), `${op}.${parameter.name}`).rejects.toThrow();
       }
+    }
+  });
+
+  it('hold what their type promises: choices to choose from, bounds for a number', () => {
+    for (const parameter of forms.flatMap(({ parameters }) => parameters)) {
+      if (parameter.type === 'choice') expect(parameter.choices.length, parameter.name).toBeGreaterThan(1);
+      if (parameter.type === 'number') expect(parameter.bounds[0], parameter.name).toBeLessThan(parameter.bounds[1]);
     }
   });
 

@@ -2,8 +2,12 @@ import type { FactWord, Knowledge, OperationForm, ParameterForm } from 'sparebud
 import { factLabel } from '../factLabel.js';
 
 /** One thing that can be told, by its path in a proposal. */
-export interface Field extends Omit<ParameterForm, 'name' | 'type'> {
+export interface Field extends Pick<ParameterForm, 'label' | 'meaning' | 'assumed'> {
   readonly path: string;
+  readonly unit?: ParameterForm['unit'];
+  readonly choices?: ParameterForm['choices'];
+  readonly bounds?: ParameterForm['bounds'];
+  readonly whole?: ParameterForm['whole'];
   readonly type: 'choice' | 'number' | 'boolean' | 'text' | 'date';
   /** Names to choose from while typing. */
   readonly list?: string;
