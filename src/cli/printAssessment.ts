@@ -18,12 +18,15 @@ const sourcesText = (sources: Assessment['findings'][number]['sources']): string
 /** What a bare number would leave open. */
 const unitOf = (word: FactWord | undefined): string => (word?.unit === 'mm' || word?.unit === '°C' ? ` ${word.unit}` : '');
 
-const answerText = (answer: { readonly value?: unknown; readonly below?: number; readonly atLeast?: number }, fact: string, knowledge: Knowledge): string => {
+/** A value as a person reads it, with its unit. */
+const valueText = (value: Value, fact: string, knowledge: Knowledge): string => {
   const word = knowledge.facts[fact];
-  const shown = (value: Value): string => {
-    const text = shownValue(value, word, knowledge);
-    return typeof text === 'boolean' ? (text ? 'yes' : 'no') : `${text}${unitOf(word)}`;
-  };
+  const text = shownValue(value, word, knowledge);
+  return typeof text === 'boolean' ? (text ? 'yes' : 'no') : `${text}${unitOf(word)}`;
+};
+
+const answerText = (answer: { readonly value?: unknown; readonly below?: number; readonly atLeast?: number }, fact: string, knowledge: Knowledge): string => {
+  const shown = (value: Value): string => valueText(value, fact, knowledge);
   return answer.value !== undefined ? shown(answer.value as Value) : answer.atLeast === undefined ? (answer.below === undefined ? 'any' : `below ${shown(answer.below)}`) : answer.below === undefined ? `from ${shown(answer.atLeast)}` : `${shown(answer.atLeast)} to ${shown(answer.below)}`;
 };
 
@@ -95,7 +98,7 @@ export const printAssessment = (assessment: Assessment, knowledge: Knowledge, { 
   if (worth.length > 0) {
     heading('Taken for granted');
     for (const each of worth) {
-      const value = each.value === null ? 'not known' : `${shownValue(each.value as Value, knowledge.facts[each.fact], knowledge)}${unitOf(knowledge.facts[each.fact])}`;
+      const value = each.value === null ? 'not known' : valueText(each.value as Value, each.fact, knowledge);
       out.push(hanging('- ', `${knowledge.facts[each.fact]?.label ?? knowledge.facts[each.fact]?.meaning ?? each.fact}: ${value} (${groupedAnswers(each.otherwise as Assessment['questions'][number]['answers'], each.fact, knowledge)})`, page));
     }
   }
