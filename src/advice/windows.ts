@@ -41,8 +41,9 @@ export const windowsOf = async (judged: Judged, judge: Judge, prepared: Prepared
     .sort((a, b) => severity(a.verdict) - severity(b.verdict) || a.from - b.from)
     .slice(0, most)
     .map(({ verdict, from, to }) => {
-      const season = prepared.on(Math.floor((from + to) / 2)).season(undefined, standing);
-      const phase = season?.phase;
+      const [season, early] = [2, 4].map((part) => prepared.on(Math.floor(from + (to - from) / part)).season(undefined, standing));
+      /* A phase that begins only towards the middle would not name the stretch. */
+      const phase = early?.phase === season?.phase ? season?.phase : undefined;
       return { from: isoOf(from), to: isoOf(to), plusMinusDays: season?.plusMinusDays ?? climate.plusMinusDays, ...(phase === undefined ? {} : { phase }), verdict };
     });
 };

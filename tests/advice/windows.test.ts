@@ -128,6 +128,14 @@ describe('windows of any proposal', () => {
     expect(moved).toBeGreaterThanOrEqual(2);
   }, 60_000);
 
+  it('name no phase that begins only towards their middle', async () => {
+    const { windows } = await advisor.assess({ tree: { species: 'buxus-sempervirens', vigour: 'steady', health: 'sound' }, operation: { op: 'trim', shareRemoved: 0.4 }, date: '2027-10-01', where: { latitude: 55.9, longitude: -3.2 } });
+    const [months] = windows;
+    expect(dayOf(months!.to) - dayOf(months!.from)).toBeGreaterThan(200);
+    expect(months!.phase).toBeUndefined();
+    expect(windows.map(({ phase }) => phase)).toContain('resting');
+  });
+
   it('would not agree if they said another verdict: a window turned round is a fault', async () => {
     for (const { proposal } of dated) {
       const answer = await advisor.assess(proposal);
