@@ -1,6 +1,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Aims } from '../knowledge/aims.js';
+import { SparebudError } from '../knowledge/error.js';
 import { readFolder } from '../knowledge/read/readFolder.js';
 import { readFacts, readOperations } from '../knowledge/read/readWords.js';
 import { assessmentSchema } from './schemas/assessmentSchema.js';
@@ -19,9 +20,15 @@ import { compareSchema, explainedSchema, yearSchema } from './schemas/yearSchema
 import { sharedSchemas } from './schemas/wordsSchema.js';
 import { typesOf } from './typesOf.js';
 
-/** Every file that follows from shared/: the schemas, and the types of src/contract. */
+/**
+ * Every file that follows from shared/: the schemas, and the types of src/contract.
+ *
+ * @throws SparebudError where a file of shared/ cannot be read: schemas without its words would find fault with all the rest
+ */
 export const generated = async (root: string): Promise<ReadonlyMap<string, string>> => {
   const shared = readFolder(root, 'shared');
+  const unread = [...shared.values()].flatMap(({ issues }) => issues);
+  if (unread.length > 0) throw new SparebudError(unread);
   const facts = readFacts(shared.get('facts'));
   const operations = readOperations(shared.get('operations'));
   const aims = shared.get('aims')!.data as Aims;
