@@ -28,7 +28,7 @@ describe('a batch of lines', () => {
     expect(one.answers.filter((answer) => answer['error'] !== undefined).length).toBe(Math.ceil((count - 5) / 97));
     expect([one.status, two.status]).toEqual([2, 2]);
     expect(one.stderr).toMatch(/^19,793 answered, [\d,]+ a second; 207 could not be\n$/);
-  }, 600_000);
+  }, 1_200_000);
 
   it('writes the members that were chosen as the whole assessment has them, whether advice had to be worked out or not', () => {
     const input = drawn.slice(0, 40).map((proposal, i) => JSON.stringify({ ...proposal, id: i })).join('\n');
