@@ -1,4 +1,6 @@
-import { readFileSync, readdirSync } from 'node:fs';
+import { cpSync, mkdtempSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { expect, test } from 'vitest';
 import { drifted } from '../../src/upkeep/generate.js';
@@ -27,3 +29,11 @@ test('every schema resolves what it refers to', () => {
 test('schemas, types and validators are what shared/ makes of them', async () => {
   expect(await drifted(root)).toEqual([]);
 }, 120_000);
+
+test('nothing is made of a shared file that cannot be read: schemas without its words would find fault with all the rest', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'shared-'));
+  cpSync(`${root}shared`, join(folder, 'shared'), { recursive: true });
+  const facts = join(folder, 'shared/facts.yaml');
+  writeFileSync(facts, readFileSync(facts, 'utf8').replace('place.region:\n', 'place.region:\n  type: text\n'));
+  await expect(drifted(folder)).rejects.toMatchObject({ issues: [{ code: 'duplicate', file: 'shared/facts.yaml' }] });
+});
