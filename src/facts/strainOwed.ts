@@ -16,6 +16,8 @@ const addUp = (one: FactValue, other: FactValue): FactValue => {
   const among = { atLeast: tenth(a.atLeast + b.atLeast), atMost: tenth(a.atMost + b.atMost) };
   if (one.value === undefined || other.value === undefined) return unknown(among);
   const value = tenth((one.value as number) + (other.value as number));
+  /* An estimate without bounds may turn out to be anything. */
+  if ([one, other].some((each) => each.state === 'estimated' && each.among === undefined)) return { state: 'estimated', value, from: 'estimated' };
   if (among.atLeast !== among.atMost) return { state: 'estimated', value, among, from: 'estimated' };
   return { state: one.state === 'assumed' || other.state === 'assumed' ? 'assumed' : 'known', value, from: 'worked-out' };
 };

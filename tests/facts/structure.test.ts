@@ -41,6 +41,15 @@ describe('a branch of the structure brings its measures along', () => {
     expect(atMost).toBeGreaterThan(share.value as number);
   });
 
+  test('work that is hard by that estimate adds up to an estimate, whatever is owed for sure: told, it is known', async () => {
+    const owing = { ...maple, log: [{ op: 'trunk-chop', date: '2026-05-25' }] };
+    const here = { date: '2026-06-01', where: { place: 'koeln-cologne-germany' } };
+    for (const id of ['work.strain', 'sitting.strain', 'sitting.strainSum']) {
+      expect(await fact(owing, remove('b5'), id, here), id).toMatchObject({ state: 'estimated' });
+      expect(await fact(owing, remove('b5', { foliageShare: 0.5, branchDiameterMm: 17 }), id, here), id).not.toMatchObject({ state: 'estimated' });
+    }
+  });
+
   test('what the operation tells beats it', async () => {
     expect(await value(maple, remove('b1', { branchDiameterMm: 18 }), 'cut.branchDiameterMm')).toBe(18);
     expect(await value(maple, remove('b1', { branchDiameterMm: 18 }), 'cut.branchToTrunk')).toBe(0.5);
