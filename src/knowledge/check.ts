@@ -115,7 +115,10 @@ const wordFaults = (parts: Parts): readonly Fault[] => {
   parts.alerts.forEach((alert, i) => faults.push(...unknownSources('shared/alerts.yaml', [i], alert as unknown as Members, parts)));
   const aliases = new Map<string, string>();
   for (const operation of Object.values(parts.operations)) {
-    for (const alias of Object.keys(operation.aliases)) {
+    for (const [alias, set] of Object.entries(operation.aliases)) {
+      for (const name of Object.keys(set).filter((each) => !operation.parameters.includes(each))) {
+        faults.push(fault('shared/operations.yaml', [operation.id, 'aliases', alias, name], 'unknown-parameter', `\`${name}\` of the alias \`${alias}\` is no parameter of \`${operation.id}\``, didYouMean(name, operation.parameters) ?? `accepted: ${operation.parameters.join(', ')}`));
+      }
       const other = aliases.get(alias) ?? (Object.hasOwn(parts.operations, alias) ? alias : undefined);
       if (other !== undefined) faults.push(fault('shared/operations.yaml', [operation.id, 'aliases', alias], 'duplicate', `\`${alias}\` is an alias of \`${other}\` too`, 'an alias belongs to one operation'));
       aliases.set(alias, operation.id);
