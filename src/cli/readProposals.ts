@@ -22,7 +22,7 @@ export const readProposals = async (file: string): Promise<readonly unknown[]> =
     const error = document.errors[0];
     if (error !== undefined) {
       const before = text.slice(0, error.pos[0]).split('\n');
-      throw new SparebudError([{ code: 'bad-yaml', path: file, message: error.message, help: 'check indentation, colons and quotes on this line', file, line: before.length, col: before.at(-1)!.length + 1 }]);
+      throw new SparebudError([{ code: 'bad-yaml', path: file, message: error.message, help: 'check indentation, colons, commas and quotes on this line', file, line: before.length, col: before.at(-1)!.length + 1 }]);
     }
     const data: unknown = document.toJS({ maxAliasCount: 50 });
     if (Array.isArray(data)) read.push(...(data as unknown[]));

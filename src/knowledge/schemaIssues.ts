@@ -107,9 +107,10 @@ export const schemaIssues = (errors: readonly SchemaError[], file?: string): rea
         const types = ([] as unknown[]).concat(error.params['type']).map(String);
         const near = typeof error.data === 'string' && /number|integer/.test(types.join()) ? nearNumber(error.data) : undefined;
         const needed = error.parentSchema?.['required'] as readonly string[] | undefined;
+        const first = needed?.length === 1 ? needed[0] : Object.keys((error.parentSchema?.['properties'] as object | undefined) ?? {}).find((name) => name === 'is');
         const meant = typeof error.data === 'object' ? undefined
           : types.includes('array') ? `list, as in \`[${String(error.data)}]\``
-            : types.includes('object') && needed?.length === 1 ? `object, as in \`{ ${needed[0]}: ${short(error.data)} }\``
+            : types.includes('object') && first !== undefined ? `object, as in \`{ ${first}: ${short(error.data)} }\``
               : types.includes('string') ? `string, as in \`"${String(error.data)}"\`` : undefined;
         add('wrong-type', path, error.data === null ? `no value${at}` : `\`${short(error.data)}\` is a ${Array.isArray(error.data) ? 'list' : typeof error.data}${at}`, {
           found: error.data, accepted: types,
@@ -138,9 +139,14 @@ export const schemaIssues = (errors: readonly SchemaError[], file?: string): rea
       case 'minItems':
       case 'maxItems':
       case 'minLength':
-      case 'maxLength':
+      case 'maxLength': {
+        const most = error.keyword.startsWith('max');
+        const held = error.keyword.endsWith('Items') ? 'entries' : error.keyword.endsWith('Length') ? 'letters' : 'members';
+        add(most ? 'too-large' : 'not-allowed', path, `\`${short(error.data)}\` holds too ${most ? 'many' : 'few'} ${held}${at}`, { help: `accepted: at ${most ? 'most' : 'least'} ${String(error.params['limit'])}` });
+        break;
+      }
       case 'uniqueItems':
-        add(error.keyword.startsWith('max') ? 'too-large' : 'not-allowed', path, `\`${short(error.data)}\` ${error.message ?? 'has the wrong size'}${at}`, { help: error.message ?? 'change its size' });
+        add('not-allowed', path, `\`${short(error.data)}\` holds the same twice${at}`, { help: 'leave one out' });
         break;
       case 'propertyNames':
       case 'if':

@@ -78,6 +78,10 @@ test.each([['51,1', 51.1], ['40 %', 0.4], ['0.3', 0.3]])('a number that came as 
   expect(refused({ ...good, operation: { op: 'repot', rootsRemoved } })).toMatchObject([{ code: 'wrong-type', help: `did you mean the number ${meant}?` }]);
 });
 
+test('a list that is too short says how much it may hold', () => {
+  expect(refused({ ...good, where: { monthlyMinC: [1, 2], monthlyMaxC: [3, 4] } })[0]).toMatchObject({ path: 'where.monthlyMinC', message: '`[1,2]` holds too few entries in `where.monthlyMinC`', help: 'accepted: at least 12' });
+});
+
 test('a number in quotes is a text', () => {
   expect(refused({ ...good, operation: { op: 'repot', rootsRemoved: '0.3' } })).toMatchObject([{ code: 'wrong-type', path: 'operation.rootsRemoved', found: '0.3', accepted: ['number'] }]);
 });

@@ -26,7 +26,7 @@ const added = (path: string, text: string): Changed => ({ [path]: `${tinyFiles[p
 const mistakes: readonly Mistake[] = [
   /* YAML itself */
   { slip: 'a tab for indentation', changed: mended(nigra, '  growth.minNightC: {', '\tgrowth.minNightC: {'), file: nigra, at: '\t', says: /tab/, help: /indentation/ },
-  { slip: 'a colon in a plain sentence', changed: mended(weak, 'because: A weak tree has little to spare.', 'because: A weak tree: little to spare.'), file: weak, at: 'A weak tree', says: /./, help: /colons and quotes/ },
+  { slip: 'a colon in a plain sentence', changed: mended(weak, 'because: A weak tree has little to spare.', 'because: A weak tree: little to spare.'), file: weak, at: 'A weak tree', says: /./, help: /colons, commas and quotes/ },
   { slip: 'a brace left open', changed: mended(nigra, '{ is: 10, source: common-practice }', '{ is: 10, source: common-practice'), file: nigra, at: '', says: /./, help: /./ },
   { slip: 'the same trait twice', changed: mended(nigra, '  growth.minNightC:', '  budding.bareWood: { is: poor, source: common-practice }\n  growth.minNightC:'), file: nigra, at: 'budding.bareWood: { is: poor', says: /the same key stands twice/, help: /keep one/ },
 

@@ -28,7 +28,7 @@ export const readYaml = (file: string, text: string): YamlFile => {
     code: error.code === 'DUPLICATE_KEY' ? 'duplicate' : 'bad-yaml',
     path: '',
     message: `${error.code === 'DUPLICATE_KEY' ? 'the same key stands twice' : error.message.split('\n')[0]!.toLowerCase()} in ${file}`,
-    help: error.code === 'DUPLICATE_KEY' ? 'keep one of them' : 'check indentation, colons and quotes on this line',
+    help: error.code === 'DUPLICATE_KEY' ? 'keep one of them' : 'check indentation, colons, commas and quotes on this line',
     file,
     ...placeOf(error.pos[0]),
   }));

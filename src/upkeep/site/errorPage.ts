@@ -30,7 +30,7 @@ export const errorTexts: Readonly<Record<IssueCode, readonly [means: string, hel
   'example-fails': ['an example that does not do what it says', 'Mend the rule, or the example.'],
   'boundary-example': ['a threshold without an example inside, at and outside it', '`sparebud vet --mend` drafts them.'],
   vanished: ['an id that was published and is gone', 'Add it to shared/renames.yaml, or bring it back.'],
-  'bad-yaml': ['a file that is no YAML', 'Look at indentation, colons and quotes on that line.'],
+  'bad-yaml': ['a file that is no YAML', 'Look at indentation, colons, commas and quotes on that line.'],
   'bad-json': ['a line that is no JSON', 'Write one JSON proposal a line.'],
   impossible: ['what cannot be: a branch above its trunk, work on a branch that is gone', 'Measure again, or put the steps in order.'],
 };
