@@ -36,7 +36,7 @@ export interface Judge extends TryOut {
 export type TryOut = (tried?: ReadonlyMap<string, Value>) => Promise<Judged>;
 
 /** Facts that a date alone can change, whatever was done before; what is worked out of them changes with it. */
-const ofSeason = (id: string): boolean => id.startsWith('season.') || id === 'disease.inSeason';
+const ofSeason = (id: string): boolean => id.startsWith('season.') || id === 'asked.date';
 
 /** Facts that count the days since earlier work, or what was done on the same day. */
 const ofPast = (id: string): boolean => id.startsWith('history.') || id.startsWith('sitting.');

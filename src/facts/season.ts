@@ -91,6 +91,7 @@ export const seasonFacts: Readonly<Record<string, Derive>> = {
   'disease.inSeason': (read, asked) => {
     const ever = read('disease.here');
     if ((ever.value as readonly string[] | undefined)?.length === 0) return ever;
+    read('asked.date');
     const there = diseasesOf(read, asked, asked.day);
     return asked.day === undefined && there.state === 'known' && (there.value as readonly string[]).length > 0 ? unknown([[], there.value as readonly string[]]) : there;
   },

@@ -19,7 +19,8 @@ export const workFacts: Readonly<Record<string, Derive>> = {
   'flowers.budsSet': (read, asked) => {
     const set = asked.traits['flowering.budSet']?.is as readonly string[] | undefined;
     if (read('tree.flower').value === 'bud') return known(true, 'given');
-    return workOut([read('season.phase')], 'worked-out', (phase) => set?.includes(phase as string) === true);
+    if (set === undefined) return known(false, 'worked-out');
+    return workOut([read('season.phase')], 'worked-out', (phase) => set.includes(phase as string));
   },
   'aim.flowers': (_, asked) => known(asked.traits['flowering.grownFor']?.is === true ? 'yes' : 'no', 'worked-out'),
   'aim.trunkGainMm': (read, asked) => {

@@ -1,7 +1,7 @@
 import { chillAfterHour, noChill } from './chill.js';
 import type { Climate } from './climateShape.js';
 import { climateYear } from './climateYear.js';
-import { hourlyTemperatures } from './hourlyTemperatures.js';
+import { type DayForHours, hourlyTemperatures } from './hourlyTemperatures.js';
 import { syntheticAnomalies } from './syntheticAnomalies.js';
 import { daysInYear } from './yearDay.js';
 
@@ -16,6 +16,12 @@ const isChillSeason = (seasonDay: number): boolean => seasonDay <= ends || seaso
 
 const replicates = 8;
 
+/** The hours of a day, and how far each hangs on the days before and after: hours are sums of the three days' extremes, so a warmer day shifts each by its share. */
+const shiftingHours = (before: DayForHours, today: DayForHours, after: DayForHours): { readonly hours: readonly number[]; readonly before: readonly number[]; readonly after: readonly number[] } => {
+  const at = (day: DayForHours, degreesC: number): DayForHours => ({ ...day, minC: degreesC, maxC: degreesC });
+  return { hours: hourlyTemperatures(before, today, after), before: hourlyTemperatures(at(before, 1), at(today, 0), at(after, 0)), after: hourlyTemperatures(at(before, 0), at(today, 0), at(after, 1)) };
+};
+
 /**
  * Dynamic chill portions since autumn, by season day; undefined outside the chilling season.
  *
@@ -28,17 +34,18 @@ export const chillByDay = (climate: Climate): readonly (number | undefined)[] =>
   const length = daysInYear - begins + ends + 1;
   const sums = new Array<number>(length).fill(0);
   if (place !== undefined) {
+    const ordinary = (i: number): DayForHours => {
+      const season = (begins + i - 1 + daysInYear) % daysInYear;
+      return { minC: place.minC[season] ?? 0, maxC: place.maxC[season] ?? 0, daylengthH: place.daylengthH[season] ?? 12 };
+    };
+    const winter = Array.from({ length }, (_, i) => shiftingHours(ordinary(i), ordinary(i + 1), ordinary(i + 2)));
     for (let replicate = 0; replicate < replicates; replicate += 1) {
       const anomalies = syntheticAnomalies(replicate + 1, length + 2);
-      const dayNumber = (i: number) => {
-        const season = (begins + i - 1 + daysInYear) % daysInYear;
-        const anomaly = anomalies[i] ?? 0;
-        return { minC: (place.minC[season] ?? 0) + anomaly, maxC: (place.maxC[season] ?? 0) + anomaly, daylengthH: place.daylengthH[season] ?? 12 };
-      };
       let state = noChill;
-      for (let i = 0; i < length; i += 1) {
-        for (const hour of hourlyTemperatures(dayNumber(i), dayNumber(i + 1), dayNumber(i + 2))) state = chillAfterHour(state, hour);
-        sums[i] = (sums[i] ?? 0) + state.portions / replicates;
+      for (const [i, { hours, before, after }] of winter.entries()) {
+        const [yesterday, today, tomorrow] = [anomalies[i]!, anomalies[i + 1]!, anomalies[i + 2]!];
+        for (let hour = 0; hour < 24; hour += 1) state = chillAfterHour(state, hours[hour]! + today + before[hour]! * (yesterday - today) + after[hour]! * (tomorrow - today));
+        sums[i] = sums[i]! + state.portions / replicates;
       }
     }
   }
