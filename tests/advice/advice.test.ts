@@ -168,6 +168,16 @@ describe('what follows work', () => {
     expect((await after({ op: 'repot' }, 'acer-palmatum', '2026-11-20')).join()).toMatch(/feed-again 2027-0[45]/);
   });
 
+  test('new shoots are chosen among once they grow, whenever the wood was cut', async () => {
+    for (const [operation, species] of [[{ op: 'trunk-chop', foliageLeft: false }, 'quercus-robur'], [{ op: 'cut-back', foliageLeft: false, budsLeft: 0, woodAge: 'old' }, 'ulmus-parvifolia']] as const) {
+      const at = async (date: string): Promise<readonly string[]> => (await after(operation, species, date)).filter((each) => /choose-new-leader|thin-the-regrowth/.test(each));
+      const [leader, ...others] = await at('2026-12-20');
+      expect(leader).toMatch(/ 2027-0[56]-/);
+      expect(others).toEqual([]);
+      expect(await at('2027-02-20')).toEqual([leader]);
+    }
+  });
+
   test('cut roots are sheltered from the very day', async () => {
     expect(await after({ op: 'repot' })).toContain('after.shelter-after-roots 2026-03-20');
   });
