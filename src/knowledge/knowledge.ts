@@ -60,6 +60,8 @@ export interface OperationWord {
     readonly repotted?: boolean;
     /** The branch that it names is gone, or dead where a stub or deadwood is left. */
     readonly takesBranch?: boolean;
+    /** It stays on the tree, dead. */
+    readonly branchStays?: boolean;
     /** What stands above the height that it names is gone. */
     readonly takesTop?: boolean;
   };

@@ -1,5 +1,6 @@
 import type { Proposal } from '../../contract/types.generated.js';
 import type { Knowledge, Left } from '../../knowledge/knowledge.js';
+import { takesBranch } from '../../knowledge/takesBranch.js';
 
 type Tree = Proposal['tree'];
 type Operation = Proposal['operation'];
@@ -36,13 +37,13 @@ const staying = (branches: readonly Branch[], gone: ReadonlySet<string>): readon
 };
 
 /** The structure without a branch, and with the wound it leaves on the trunk; a stub stays, dead, until it is cleaned, and deadwood stays. */
-const withoutBranch = (structure: Structure, operation: Operation, tree: Tree, { growing, facts }: Knowledge): Structure => {
+const withoutBranch = (structure: Structure, operation: Operation, tree: Tree, { growing, facts, operations }: Knowledge): Structure => {
   const branches = structure.branches ?? [];
   const branch = branches.find((each) => each.id === operation.branch);
   if (branch === undefined) return structure;
   const gone = withAllOn(branches, branch.id);
   const kept = staying(branches, gone);
-  if (operation.finish === 'stub' || operation.op === 'strip-bark') {
+  if (operation.finish === 'stub' || operations[operation.op]!.leaves.branchStays === true) {
     const at = branches.slice(0, branches.indexOf(branch)).filter(({ id }) => !gone.has(id)).length;
     return { ...structure, branches: [...kept.slice(0, at), { ...branch, dead: true, foliageShare: 0 }, ...kept.slice(at)] };
   }
@@ -101,7 +102,7 @@ export const treeAfter = (tree: Tree, date: string, operations: readonly Operati
       if (state !== undefined) after = { ...after, [field]: state };
     }
     if (leaves.repotted === true) after = { ...after, lastRepotted: date };
-    if (leaves.takesBranch === true && operation.on !== 'trunk' && after.structure !== undefined && operation.branch !== undefined) after = { ...after, structure: withoutBranch(after.structure, operation, after, knowledge) };
+    if (takesBranch(operation, knowledge) && after.structure !== undefined && operation.branch !== undefined) after = { ...after, structure: withoutBranch(after.structure, operation, after, knowledge) };
     const cutMm = leaves.takesTop === true ? cutHeightMm(operation, after.structure) : undefined;
     if (cutMm !== undefined) after = withoutTop(after, cutMm);
   }

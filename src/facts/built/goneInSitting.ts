@@ -1,3 +1,4 @@
+import { takesBranch } from '../../knowledge/takesBranch.js';
 import type { Branch } from '../../structure/tree.js';
 import type { Asked } from '../asked.js';
 import { type LogEntry, sameSitting } from '../past/logEntries.js';
@@ -14,7 +15,7 @@ const goes = (id: string, by: readonly LogEntry[], sitting: readonly LogEntry[],
   let entries = by;
   for (let at: string | undefined = id; at !== undefined; entries = sitting) {
     const here: string = at;
-    if ([own, ...entries].some(({ written }) => written['branch'] === here && written['on'] !== 'trunk' && asked.knowledge.operations[written['op'] as string]?.leaves.takesBranch === true)) return true;
+    if ([own, ...entries].some(({ written }) => written['branch'] === here && takesBranch(written, asked.knowledge))) return true;
     at = asked.built!.structure.branches.find((each) => each.id === here)?.from;
   }
   return false;

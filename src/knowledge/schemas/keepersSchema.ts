@@ -1,6 +1,4 @@
-import { closed, document, partOf, type Schema } from './schema.js';
-
-const dated: Schema = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$', description: 'YYYY-MM-DD' };
+import { closed, dated, document, partOf, type Schema } from './schema.js';
 
 /** The schema of the question which branches to keep. */
 export const keepersSchema = (): Schema =>

@@ -1,6 +1,4 @@
-import { closed, document, listOf, partOf, type Schema } from './schema.js';
-
-const dated: Schema = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$', description: 'YYYY-MM-DD' };
+import { closed, dated, document, listOf, partOf, type Schema } from './schema.js';
 
 /** The schema of a plan: work on one tree, step by step. */
 export const planSchema = (): Schema =>

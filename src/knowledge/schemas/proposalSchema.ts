@@ -1,12 +1,11 @@
 import type { Knowledge } from '../knowledge.js';
-import { byKind, closed, listOf, oneOf, type Schema, text } from './schema.js';
+import { byKind, closed, dated, listOf, oneOf, text, type Schema } from './schema.js';
 import { valueSchema } from './valueSchema.js';
 
 type Facts = Knowledge['facts'];
 type Operations = Knowledge['operations'];
 
 /* What a text has to look like is said here, since errors say it; all other words for people stand in src/upkeep/schemas/publishedProposal.ts. */
-const dated = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$', description: 'YYYY-MM-DD' } as const;
 const asKnown = { type: 'string', pattern: '^[0-9]{4}(-[0-9]{2}(-[0-9]{2})?)?$', description: 'YYYY, YYYY-MM or YYYY-MM-DD, as exact as known' } as const;
 const monthDay = (which: string): Schema => ({ type: 'string', pattern: '^[0-9]{2}-[0-9]{2}$', description: `MM-DD, the usual ${which} frost of the cold season` });
 const named = { type: 'string', minLength: 1, maxLength: 200 } as const;

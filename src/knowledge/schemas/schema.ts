@@ -26,6 +26,9 @@ export const mapOf = (values: Schema): Schema => ({ type: 'object', additionalPr
 export const text = (description?: string): Schema => ({ type: 'string', ...(description === undefined ? {} : { description }) });
 export const oneOf = (values: readonly string[], description?: string): Schema => ({ enum: values, ...(description === undefined ? {} : { description }) });
 
+/** A day of a question. */
+export const dated: Schema = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$', description: 'YYYY-MM-DD' };
+
 /** By what the value is: each branch then speaks for itself, so that a mistake gives one error and not one a branch. */
 export const byKind = (branches: Readonly<Partial<Record<'string' | 'number' | 'boolean' | 'array' | 'object', Schema>>>): Schema => ({
   type: Object.keys(branches),

@@ -1,6 +1,5 @@
-import { closed, document, listOf, oneOf, partOf, type Schema, text } from '../../knowledge/schemas/schema.js';
+import { closed, dated, document, listOf, oneOf, partOf, text, type Schema } from '../../knowledge/schemas/schema.js';
 
-const dated: Schema = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$', description: 'YYYY-MM-DD' };
 const ids = listOf(text('id of a branch or trunk of tree.structure'));
 const height: Schema = { type: 'number', minimum: 0, description: 'mm above the soil' };
 

@@ -1,6 +1,5 @@
-import { closed, document, listOf, oneOf, partOf, type Schema } from '../../knowledge/schemas/schema.js';
+import { closed, dated, document, listOf, oneOf, partOf, type Schema } from '../../knowledge/schemas/schema.js';
 
-const dated: Schema = { type: 'string', pattern: '^[0-9]{4}-[0-9]{2}-[0-9]{2}$', description: 'YYYY-MM-DD' };
 const tree = partOf('proposal', '/$defs/tree');
 const verdict = oneOf(['allowed', 'risky', 'advise-against']);
 const message = partOf('assessment', '/$defs/message');

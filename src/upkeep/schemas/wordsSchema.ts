@@ -51,7 +51,7 @@ const operationSchema = closed(
     leavesWound: { type: 'boolean' },
     sheds: { type: 'boolean' },
     instead: listOf(closed({ op: text(), set: mapOf(value) }, ['op', 'set'])),
-    leaves: closed({ growing: left, standing: left, rootState: left, repotted: { type: 'boolean' }, takesBranch: { type: 'boolean' }, takesTop: { type: 'boolean' } }),
+    leaves: closed({ growing: left, standing: left, rootState: left, repotted: { type: 'boolean' }, takesBranch: { type: 'boolean' }, branchStays: { type: 'boolean' }, takesTop: { type: 'boolean' } }),
   },
   ['label', 'group', 'parameters', 'usual', 'strain'],
 );
